@@ -1,0 +1,36 @@
+//! The one door to transcendental functions.
+//!
+//! All of them come from the `libm` crate, compiled as plain Rust, so that Rust, C, Python and a microcontroller
+//! give the same bits. Nothing else in this package may call `libm`.
+
+/// e raised to `x`.
+#[inline]
+pub(crate) fn exp(x: f64) -> f64 {
+    libm::exp(x)
+}
+
+/// Natural logarithm of `x`.
+#[cfg(feature = "eos")]
+#[inline]
+pub(crate) fn ln(x: f64) -> f64 {
+    libm::log(x)
+}
+
+/// `x` raised to `y`.
+#[inline]
+pub(crate) fn pow(x: f64, y: f64) -> f64 {
+    libm::pow(x, y)
+}
+
+/// Square root of `x`.
+#[inline]
+pub(crate) fn sqrt(x: f64) -> f64 {
+    libm::sqrt(x)
+}
+
+/// Cube root of `x`.
+#[cfg(feature = "eos")]
+#[inline]
+pub(crate) fn cbrt(x: f64) -> f64 {
+    libm::cbrt(x)
+}

@@ -1,0 +1,168 @@
+//! Evaluation of one curve: no division, no transcendental function, no panic.
+
+use crate::bounds;
+use crate::error::Error;
+
+/// Degree of the polynomial in each piece.
+pub const DEGREE: usize = 5;
+
+/// Coefficients of one piece, lowest power first, in a local variable from −1 to 1.
+type Piece = [f64; DEGREE + 1];
+
+#[inline]
+fn horner(piece: &Piece, local: f64) -> f64 {
+    let [c0, c1, c2, c3, c4, c5] = *piece;
+    c0 + local * (c1 + local * (c2 + local * (c3 + local * (c4 + local * c5))))
+}
+
+#[inline]
+fn horner_slope(piece: &Piece, local: f64) -> f64 {
+    let [_, c1, c2, c3, c4, c5] = *piece;
+    c1 + local * (2.0 * c2 + local * (3.0 * c3 + local * (4.0 * c4 + local * (5.0 * c5))))
+}
+
+/// Saturation pressure as a function of temperature, in even steps of temperature.
+#[derive(Debug)]
+pub struct PressureCurve {
+    /// Lowest temperature, K.
+    pub lower: f64,
+    /// Highest temperature, K.
+    pub upper: f64,
+    /// Lowest pressure of the line, Pa: results stay within these, so that a round trip is always accepted.
+    pub lowest_pressure: f64,
+    /// Highest pressure of the line, Pa.
+    pub highest_pressure: f64,
+    /// Steps per kelvin: a power of two, so that multiplying by it is exact.
+    pub steps_per_kelvin: f64,
+    /// The polynomials, from the lowest temperature up.
+    pub pieces: &'static [Piece],
+}
+
+impl PressureCurve {
+    /// Pressure in pascals at a temperature in kelvin.
+    ///
+    /// # Errors
+    /// [`Error::OutOfRange`] or [`Error::NotFinite`].
+    #[inline]
+    pub fn at(&self, temperature: f64) -> Result<f64, Error> {
+        if !(temperature >= self.lower && temperature <= self.upper) {
+            return Err(self.refuse(temperature));
+        }
+        let steps = (temperature - self.lower) * self.steps_per_kelvin;
+        let index = steps as usize;
+        let piece = self.pieces.get(index).or(self.pieces.last());
+        let Some(piece) = piece else {
+            return Err(self.refuse(temperature));
+        };
+        // The last piece also serves the upper limit itself, where `index` may be one past it.
+        let index = index.min(self.pieces.len().saturating_sub(1));
+        let local = 2.0 * (steps - index as f64) - 1.0;
+        Ok(horner(piece, local).clamp_to(self.lowest_pressure, self.highest_pressure))
+    }
+
+    #[cold]
+    fn refuse(&self, value: f64) -> Error {
+        bounds::refuse(
+            "saturation temperature",
+            "K",
+            value,
+            self.lower,
+            self.upper,
+            "above it the refrigerant has no saturated state or is too near its critical point; check the unit and the refrigerant",
+        )
+    }
+}
+
+/// Saturation temperature as a function of pressure, in even steps of the mantissa within each octave of pressure.
+#[derive(Debug)]
+pub struct TemperatureCurve {
+    /// Lowest pressure, Pa.
+    pub lower: f64,
+    /// Highest pressure, Pa.
+    pub upper: f64,
+    /// Lowest temperature of the line, K: results stay within these, so that a round trip is always accepted.
+    pub lowest_temperature: f64,
+    /// Highest temperature of the line, K.
+    pub highest_temperature: f64,
+    /// An octave is divided into two to this power of pieces.
+    pub octave_bits: u32,
+    /// The leading bits (exponent and top mantissa bits) of the first piece.
+    pub first_key: u64,
+    /// The polynomials, from the lowest pressure up.
+    pub pieces: &'static [Piece],
+}
+
+/// Bits of the mantissa of a 64-bit float.
+const MANTISSA_BITS: u32 = 52;
+/// The exponent bits of 1.0.
+const ONE: u64 = 0x3FF0_0000_0000_0000;
+
+impl TemperatureCurve {
+    /// Temperature in kelvin at an absolute pressure in pascals.
+    ///
+    /// # Errors
+    /// [`Error::OutOfRange`] or [`Error::NotFinite`].
+    #[inline]
+    pub fn at(&self, pressure: f64) -> Result<f64, Error> {
+        let (piece, local) = self.locate(pressure)?;
+        Ok(horner(piece, local).clamp_to(self.lowest_temperature, self.highest_temperature))
+    }
+
+    /// Slope in kelvin per pascal at an absolute pressure in pascals.
+    ///
+    /// # Errors
+    /// [`Error::OutOfRange`] or [`Error::NotFinite`].
+    pub fn slope_at(&self, pressure: f64) -> Result<f64, Error> {
+        let (piece, local) = self.locate(pressure)?;
+        // Half the width of the piece: its octave's start, over two to the power of octave_bits + 1.
+        let octave = f64::from_bits(pressure.to_bits() & !((1 << MANTISSA_BITS) - 1));
+        Ok(horner_slope(piece, local) * f64::from(2_u32 << self.octave_bits.min(16)) / octave)
+    }
+
+    #[inline]
+    fn locate(&self, pressure: f64) -> Result<(&'static Piece, f64), Error> {
+        if !(pressure >= self.lower && pressure <= self.upper) {
+            return Err(self.refuse(pressure));
+        }
+        let bits = pressure.to_bits();
+        let shift = MANTISSA_BITS - self.octave_bits.min(16);
+        let index = (bits >> shift).wrapping_sub(self.first_key) as usize;
+        let Some(piece) = self.pieces.get(index) else {
+            return Err(self.refuse(pressure));
+        };
+        // What is left of the mantissa below the piece's leading bits, moved up to the top: 1 to 2 across the piece.
+        let rest = (bits << self.octave_bits.min(16)) & ((1 << MANTISSA_BITS) - 1);
+        let local = 2.0 * (f64::from_bits(ONE | rest) - 1.5);
+        Ok((piece, local))
+    }
+
+    #[cold]
+    fn refuse(&self, value: f64) -> Error {
+        bounds::refuse(
+            "absolute pressure",
+            "Pa",
+            value,
+            self.lower,
+            self.upper,
+            "check the unit, gauge against absolute, and that this is the refrigerant in the unit",
+        )
+    }
+}
+
+/// `f64::clamp` can panic; this cannot.
+trait ClampTo {
+    fn clamp_to(self, lower: f64, upper: f64) -> f64;
+}
+
+impl ClampTo for f64 {
+    #[inline]
+    fn clamp_to(self, lower: f64, upper: f64) -> f64 {
+        if self < lower {
+            lower
+        } else if self > upper {
+            upper
+        } else {
+            self
+        }
+    }
+}
