@@ -1,0 +1,3 @@
+//! Shared helpers of the checks.
+
+pub mod vectors;
