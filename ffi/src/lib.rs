@@ -1,0 +1,25 @@
+//! The C interface of satline. `include/satline.h` is made from these files by `satline-header`; so the doc comments
+//! here are written for a reader of the header.
+//!
+//! Every function checks its pointers for null, computes, and only then writes its result, so a failure leaves the
+//! caller's memory as it was. There is no heap, no global state and no callback.
+#![no_std]
+// What a caller must promise is the same for every function and stands once, at the top of the header.
+#![allow(clippy::missing_safety_doc)]
+
+#[cfg(any(feature = "std", test))]
+extern crate std;
+
+mod answer;
+mod catalogue;
+mod finding;
+mod generated;
+mod handle;
+mod limits;
+mod panic;
+mod pressure;
+mod reading;
+mod saturation;
+mod status;
+mod target;
+mod version;
