@@ -1,0 +1,58 @@
+"""Refrigerant properties and charge diagnostics for air conditioning.
+
+Temperatures are in kelvin and pressures in pascals, absolute, unless a name says otherwise; satline.units converts.
+Every numeric function takes one number and gives a float, or takes arrays (anything array-like) and gives a float64
+array of the broadcast shape. A value outside its accepted range raises OutOfRangeError (NotFiniteError for NaN and
+infinities), which names the quantity, the value and the limits and, in an array, the element: nothing is clamped,
+extrapolated or returned as NaN.
+
+Work on refrigerant circuits needs a licence and follows local codes. Pressure and, for class 2L, 2 and 3
+refrigerants, fire are hazards; the unit's own charging label comes first.
+"""
+
+from . import units
+from ._component import Component
+from ._errors import (
+    BadCompositionError,
+    MalformedTextError,
+    NotAvailableError,
+    NotConvergedError,
+    NotFiniteError,
+    OutOfRangeError,
+    SatlineError,
+    UnknownChoiceError,
+    UnknownFieldError,
+    UnknownRefrigerantError,
+    UnknownUnitError,
+)
+from ._finding import Finding, MissingField, ProtocolVerdict, Value, diagnose
+from ._native import Refrigerant, __version__, refrigerant, refrigerants, target_split_k, target_superheat_k
+from ._reading import Reading
+
+__all__ = [
+    "BadCompositionError",
+    "Component",
+    "Finding",
+    "MalformedTextError",
+    "MissingField",
+    "NotAvailableError",
+    "NotConvergedError",
+    "NotFiniteError",
+    "OutOfRangeError",
+    "ProtocolVerdict",
+    "Reading",
+    "Refrigerant",
+    "SatlineError",
+    "UnknownChoiceError",
+    "UnknownFieldError",
+    "UnknownRefrigerantError",
+    "UnknownUnitError",
+    "Value",
+    "__version__",
+    "diagnose",
+    "refrigerant",
+    "refrigerants",
+    "target_split_k",
+    "target_superheat_k",
+    "units",
+]

@@ -1,0 +1,119 @@
+"""Refrigerant properties and charge diagnostics for air conditioning; see help(satline)."""
+
+from typing import Final, final, overload
+
+from . import units as units
+from ._component import Component as Component
+from ._errors import (
+    BadCompositionError as BadCompositionError,
+    MalformedTextError as MalformedTextError,
+    NotAvailableError as NotAvailableError,
+    NotConvergedError as NotConvergedError,
+    NotFiniteError as NotFiniteError,
+    OutOfRangeError as OutOfRangeError,
+    SatlineError as SatlineError,
+    UnknownChoiceError as UnknownChoiceError,
+    UnknownFieldError as UnknownFieldError,
+    UnknownRefrigerantError as UnknownRefrigerantError,
+    UnknownUnitError as UnknownUnitError,
+)
+from ._finding import (
+    Finding as Finding,
+    MissingField as MissingField,
+    ProtocolVerdict as ProtocolVerdict,
+    Value as Value,
+    diagnose as diagnose,
+)
+from ._reading import Reading as Reading
+from ._typing import Array, Floats, MaskedFloats, Number
+
+__all__ = [
+    "BadCompositionError",
+    "Component",
+    "Finding",
+    "MalformedTextError",
+    "MissingField",
+    "NotAvailableError",
+    "NotConvergedError",
+    "NotFiniteError",
+    "OutOfRangeError",
+    "ProtocolVerdict",
+    "Reading",
+    "Refrigerant",
+    "SatlineError",
+    "UnknownChoiceError",
+    "UnknownFieldError",
+    "UnknownRefrigerantError",
+    "UnknownUnitError",
+    "Value",
+    "__version__",
+    "diagnose",
+    "refrigerant",
+    "refrigerants",
+    "target_split_k",
+    "target_superheat_k",
+    "units",
+]
+__version__: Final[str]
+
+@final
+class Refrigerant:
+    @property
+    def designation(self) -> str: ...
+    @property
+    def components(self) -> tuple[Component, ...]: ...
+    @property
+    def safety_class(self) -> str: ...
+    @property
+    def lower_flammability_limit_kg_m3(self) -> float | None: ...
+    @property
+    def confidence(self) -> str: ...
+    @property
+    def sources(self) -> tuple[str, ...]: ...
+    @property
+    def temperature_range_k(self) -> tuple[float, float]: ...
+    @overload
+    def bubble_pressure_pa(self, temperature_k: Number) -> float: ...
+    @overload
+    def bubble_pressure_pa(self, temperature_k: Array) -> Floats: ...
+    @overload
+    def dew_pressure_pa(self, temperature_k: Number) -> float: ...
+    @overload
+    def dew_pressure_pa(self, temperature_k: Array) -> Floats: ...
+    @overload
+    def bubble_temperature_k(self, pressure_pa: Number) -> float: ...
+    @overload
+    def bubble_temperature_k(self, pressure_pa: Array) -> Floats: ...
+    @overload
+    def dew_temperature_k(self, pressure_pa: Number) -> float: ...
+    @overload
+    def dew_temperature_k(self, pressure_pa: Array) -> Floats: ...
+    @overload
+    def superheat_k(self, temperature_k: Number, pressure_pa: Number) -> float: ...
+    @overload
+    def superheat_k(self, temperature_k: Array, pressure_pa: Number | Array) -> Floats: ...
+    @overload
+    def superheat_k(self, temperature_k: Number, pressure_pa: Array) -> Floats: ...
+    @overload
+    def subcooling_k(self, temperature_k: Number, pressure_pa: Number) -> float: ...
+    @overload
+    def subcooling_k(self, temperature_k: Array, pressure_pa: Number | Array) -> Floats: ...
+    @overload
+    def subcooling_k(self, temperature_k: Number, pressure_pa: Array) -> Floats: ...
+    def __eq__(self, other: object, /) -> bool: ...
+    def __hash__(self) -> int: ...
+
+def refrigerant(name: str) -> Refrigerant: ...
+def refrigerants() -> list[Refrigerant]: ...
+@overload
+def target_superheat_k(return_wet_bulb_k: Number, outdoor_dry_bulb_k: Number) -> float | None: ...
+@overload
+def target_superheat_k(return_wet_bulb_k: Array, outdoor_dry_bulb_k: Number | Array) -> MaskedFloats: ...
+@overload
+def target_superheat_k(return_wet_bulb_k: Number, outdoor_dry_bulb_k: Array) -> MaskedFloats: ...
+@overload
+def target_split_k(return_dry_bulb_k: Number, return_wet_bulb_k: Number) -> float | None: ...
+@overload
+def target_split_k(return_dry_bulb_k: Array, return_wet_bulb_k: Number | Array) -> MaskedFloats: ...
+@overload
+def target_split_k(return_dry_bulb_k: Number, return_wet_bulb_k: Array) -> MaskedFloats: ...

@@ -1,0 +1,34 @@
+//! `satline._native`: the core as Python sees it. What users import stands in `satline/__init__.py`.
+
+mod charge;
+mod diagnosis;
+mod elementwise;
+mod raise;
+mod refrigerant;
+mod units;
+
+use pyo3::prelude::*;
+use satline::error::TABLE;
+
+/// The shared error table: (code, name, message) of every status.
+#[pyfunction]
+fn error_table() -> Vec<(i32, &'static str, &'static str)> {
+    TABLE.iter().map(|row| (row.code, row.name, row.message)).collect()
+}
+
+#[pymodule(name = "_native")]
+fn native(module: &Bound<'_, PyModule>) -> PyResult<()> {
+    module.add("__version__", env!("CARGO_PKG_VERSION"))?;
+    module.add_class::<refrigerant::Refrigerant>()?;
+    module.add_function(wrap_pyfunction!(refrigerant::refrigerant, module)?)?;
+    module.add_function(wrap_pyfunction!(refrigerant::refrigerants, module)?)?;
+    module.add_function(wrap_pyfunction!(charge::target_superheat_k, module)?)?;
+    module.add_function(wrap_pyfunction!(charge::target_split_k, module)?)?;
+    module.add_function(wrap_pyfunction!(diagnosis::diagnose_text, module)?)?;
+    module.add_function(wrap_pyfunction!(diagnosis::check_reading, module)?)?;
+    module.add_function(wrap_pyfunction!(diagnosis::reading_fields, module)?)?;
+    module.add_function(wrap_pyfunction!(error_table, module)?)?;
+    units::add(module)?;
+    // What is public is decided in Python; a second list here would only have to be kept in step.
+    module.delattr("__all__")
+}

@@ -1,0 +1,161 @@
+//! The Refrigerant class and the catalogue.
+
+use pyo3::prelude::*;
+use pyo3::sync::PyOnceLock;
+use pyo3::types::{PyTuple, PyType};
+use satline::quantity::{Pressure, Temperature};
+use satline::refrigerant::{self as catalogue, Refrigerant as Record};
+
+use crate::elementwise::{one, two};
+use crate::raise::{Place, raise};
+
+/// A refrigerant of the catalogue; satline.refrigerant finds one.
+///
+/// Temperatures are in kelvin, pressures in pascals, absolute. Every method takes a number and gives a float, or takes
+/// arrays (anything array-like) and gives a float64 array of the broadcast shape. A value outside the range of the
+/// saturation curve raises OutOfRangeError, NaN and infinities NotFiniteError; in an array, the element is named.
+#[pyclass(frozen, module = "satline")]
+pub struct Refrigerant(&'static Record);
+
+#[pymethods]
+impl Refrigerant {
+    /// The ASHRAE 34 designation, such as 'R-410A'.
+    #[getter]
+    fn designation(&self) -> &'static str {
+        self.0.designation()
+    }
+
+    /// The components with their mass fractions, which sum to 1.
+    #[getter]
+    fn components<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyTuple>> {
+        static COMPONENT: PyOnceLock<Py<PyType>> = PyOnceLock::new();
+        let class = COMPONENT.import(py, "satline._component", "Component")?;
+        let components = self.0.identity().components.iter();
+        let made: Vec<_> = components
+            .map(|component| class.call1((component.designation, component.mass_fraction)))
+            .collect::<PyResult<_>>()?;
+        PyTuple::new(py, made)
+    }
+
+    /// The ASHRAE 34 safety class: toxicity A or B, flammability 1, 2L, 2 or 3.
+    #[getter]
+    fn safety_class(&self) -> &'static str {
+        self.0.identity().safety_class.name()
+    }
+
+    /// The lower flammability limit in kg/m3, None where the refrigerant does not burn.
+    #[getter]
+    fn lower_flammability_limit_kg_m3(&self) -> Option<f64> {
+        self.0.identity().lower_flammability_limit_kg_m3
+    }
+
+    /// How well the properties are known: 'published' or 'estimated'.
+    #[getter]
+    fn confidence(&self) -> &'static str {
+        self.0.confidence.name()
+    }
+
+    /// The publications from which the numbers come.
+    #[getter]
+    fn sources<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyTuple>> {
+        PyTuple::new(py, self.0.sources)
+    }
+
+    /// Lowest and highest temperature, in kelvin, at which both bubble and dew curves answer.
+    #[getter]
+    fn temperature_range_k(&self) -> (f64, f64) {
+        self.0.curves.temperature_range_k()
+    }
+
+    /// Pressure in pascals, absolute, at which the liquid begins to boil at a temperature in kelvin.
+    fn bubble_pressure_pa<'py>(&self, temperature_k: &Bound<'py, PyAny>) -> PyResult<Bound<'py, PyAny>> {
+        let curves = self.0.curves;
+        one(temperature_k, "temperature_k", |temperature| {
+            Ok(curves.bubble_pressure(Temperature::from_kelvin(temperature)?)?.pascals())
+        })
+    }
+
+    /// Pressure in pascals, absolute, at which the vapour begins to condense at a temperature in kelvin.
+    fn dew_pressure_pa<'py>(&self, temperature_k: &Bound<'py, PyAny>) -> PyResult<Bound<'py, PyAny>> {
+        let curves = self.0.curves;
+        one(temperature_k, "temperature_k", |temperature| {
+            Ok(curves.dew_pressure(Temperature::from_kelvin(temperature)?)?.pascals())
+        })
+    }
+
+    /// Temperature in kelvin at which the liquid begins to boil at an absolute pressure in pascals.
+    fn bubble_temperature_k<'py>(&self, pressure_pa: &Bound<'py, PyAny>) -> PyResult<Bound<'py, PyAny>> {
+        let curves = self.0.curves;
+        one(pressure_pa, "pressure_pa", |pressure| {
+            Ok(curves.bubble_temperature(Pressure::from_pascals(pressure)?)?.kelvin())
+        })
+    }
+
+    /// Temperature in kelvin at which the vapour begins to condense at an absolute pressure in pascals.
+    fn dew_temperature_k<'py>(&self, pressure_pa: &Bound<'py, PyAny>) -> PyResult<Bound<'py, PyAny>> {
+        let curves = self.0.curves;
+        one(pressure_pa, "pressure_pa", |pressure| {
+            Ok(curves.dew_temperature(Pressure::from_pascals(pressure)?)?.kelvin())
+        })
+    }
+
+    /// Superheat in kelvin: line temperature minus dew temperature. Negative means that liquid is present.
+    fn superheat_k<'py>(
+        &self,
+        temperature_k: &Bound<'py, PyAny>,
+        pressure_pa: &Bound<'py, PyAny>,
+    ) -> PyResult<Bound<'py, PyAny>> {
+        let curves = self.0.curves;
+        two((temperature_k, "temperature_k"), (pressure_pa, "pressure_pa"), |line, pressure| {
+            let (line, pressure) = (Temperature::from_kelvin(line)?, Pressure::from_pascals(pressure)?);
+            Ok(curves.superheat(line, pressure)?.kelvin())
+        })
+    }
+
+    /// Subcooling in kelvin: bubble temperature minus line temperature. Negative means that vapour is present.
+    fn subcooling_k<'py>(
+        &self,
+        temperature_k: &Bound<'py, PyAny>,
+        pressure_pa: &Bound<'py, PyAny>,
+    ) -> PyResult<Bound<'py, PyAny>> {
+        let curves = self.0.curves;
+        two((temperature_k, "temperature_k"), (pressure_pa, "pressure_pa"), |line, pressure| {
+            let (line, pressure) = (Temperature::from_kelvin(line)?, Pressure::from_pascals(pressure)?);
+            Ok(curves.subcooling(line, pressure)?.kelvin())
+        })
+    }
+
+    fn __repr__(&self) -> String {
+        format!("satline.refrigerant('{}')", self.0.designation())
+    }
+
+    fn __eq__(&self, other: &Bound<'_, PyAny>) -> bool {
+        other.cast::<Self>().is_ok_and(|other| other.get().0.designation() == self.0.designation())
+    }
+
+    fn __hash__(&self, py: Python<'_>) -> PyResult<isize> {
+        pyo3::types::PyString::new(py, self.0.designation()).hash()
+    }
+
+    /// Copies and pickles are made by finding the refrigerant again.
+    fn __reduce__<'py>(&self, py: Python<'py>) -> PyResult<(Bound<'py, PyAny>, (&'static str,))> {
+        Ok((py.import("satline")?.getattr("refrigerant")?, (self.0.designation(),)))
+    }
+}
+
+/// The refrigerant of that name; case, hyphens and spaces do not matter.
+///
+/// Raises UnknownRefrigerantError, with the nearest name, when the catalogue has none.
+#[pyfunction]
+pub fn refrigerant(py: Python<'_>, name: &str) -> PyResult<Refrigerant> {
+    match catalogue::find(name) {
+        Ok(record) => Ok(Refrigerant(record)),
+        Err(error) => Err(raise(py, &error, &Place { given: Some(name), ..Place::default() })),
+    }
+}
+
+/// Every refrigerant of the catalogue.
+#[pyfunction]
+pub fn refrigerants() -> Vec<Refrigerant> {
+    catalogue::ALL.iter().map(|record| Refrigerant(record)).collect()
+}
