@@ -4,6 +4,7 @@
 //! give the same bits. Nothing else in this package may call `libm`.
 
 /// e raised to `x`.
+#[cfg(feature = "eos")]
 #[inline]
 pub(crate) fn exp(x: f64) -> f64 {
     libm::exp(x)
@@ -26,11 +27,4 @@ pub(crate) fn pow(x: f64, y: f64) -> f64 {
 #[inline]
 pub(crate) fn sqrt(x: f64) -> f64 {
     libm::sqrt(x)
-}
-
-/// Cube root of `x`.
-#[cfg(feature = "eos")]
-#[inline]
-pub(crate) fn cbrt(x: f64) -> f64 {
-    libm::cbrt(x)
 }

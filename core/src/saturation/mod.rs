@@ -12,7 +12,7 @@ pub use table::*;
 
 use crate::error::Error;
 use crate::quantity::{Pressure, SiQuantity, Temperature, TemperatureDifference};
-use crate::refrigerant::Identity;
+use crate::refrigerant::identity::Identity;
 
 /// One end of the saturation line of a refrigerant, both ways.
 #[derive(Debug)]
