@@ -1,0 +1,219 @@
+//! Reading what is right, refusing what is wrong with its place, and writing what reads back.
+
+use super::*;
+use crate::diagnosis::diagnose;
+use crate::error::code;
+use crate::quantity::{Atmosphere, kelvin_from_fahrenheit};
+use crate::reading::{Field, Metering};
+use alloc::format;
+use alloc::string::String;
+use approx::assert_relative_eq;
+use proptest::prelude::*;
+use std::string::ToString;
+
+fn refused(text: &str) -> TextError {
+    readings_from_json(text).unwrap_err()
+}
+
+#[test]
+fn both_spellings_give_the_same_reading() {
+    let written = r#"{"refrigerant": "r410a", "metering": "fixed-orifice", "suction_pressure": "118 psig",
+        "suction_line_temperature": "62 degF", "target_superheat": "8 degF", "nominal_capacity": "3 ton",
+        "minutes_since_change": "20 min", "expected_charge": "6 lb 4 oz"}"#;
+    let si = r#"{"refrigerant": "R-410A", "metering": "fixed-orifice", "suction_pressure_pa": 914906.3606,
+        "suction_line_temperature_k": 289.8167, "target_superheat_k": 4.444444, "nominal_capacity_w": 10550.5585,
+        "minutes_since_change": 20, "expected_charge_kg": 2.83495}"#;
+    let (left, right) = (readings_from_json(written).unwrap(), readings_from_json(si).unwrap());
+    let (left, right) = (left[0].reading, right[0].reading);
+    assert_eq!(left.refrigerant.unwrap().designation(), "R-410A");
+    assert_eq!((left.metering, left.refrigerant), (Some(Metering::FixedOrifice), right.refrigerant));
+    for field in Field::ALL {
+        match (left.get(*field), right.get(*field)) {
+            (Some(left), Some(right)) => assert_relative_eq!(left, right, max_relative = 1e-5),
+            (left, right) => assert_eq!(left, right),
+        }
+    }
+}
+
+#[test]
+fn gauge_pressures_need_the_air_and_an_assumed_one_is_said() {
+    let pressure = |air: &str| {
+        let readings = readings_from_json(&format!(r#"{{"suction_pressure": "118 psig"{air}}}"#)).unwrap();
+        (readings[0].reading.suction_pressure.unwrap().pascals(), readings[0].atmosphere_assumed)
+    };
+    let (sea, assumed) = pressure("");
+    assert!(assumed);
+    let (high, assumed) = pressure(r#", "altitude": "5280 ft""#);
+    assert!(!assumed);
+    let mile = Atmosphere::at_altitude_m(1609.344).unwrap().pascals();
+    assert_relative_eq!(sea - high, 101_325.0 - mile, max_relative = 1e-9);
+    assert_relative_eq!(pressure(r#", "altitude_m": 1609.344"#).0, high);
+    assert_relative_eq!(pressure(&format!(r#", "ambient_pressure_pa": {mile}"#)).0, high);
+    assert!(!readings_from_json(r#"{"suction_pressure": "132 psia"}"#).unwrap()[0].atmosphere_assumed);
+}
+
+#[test]
+fn a_difference_is_not_a_temperature() {
+    let reading =
+        readings_from_json(r#"{"target_subcooling": "9 degF", "outdoor_dry_bulb": "9 degF"}"#).unwrap()[0].reading;
+    assert_relative_eq!(reading.target_subcooling.unwrap().kelvin(), 5.0, max_relative = 1e-12);
+    assert_relative_eq!(reading.outdoor_dry_bulb.unwrap().kelvin(), kelvin_from_fahrenheit(9.0), max_relative = 1e-12);
+}
+
+#[test]
+fn labels_marks_and_unset_fields() {
+    let readings =
+        readings_from_json(r#"[{"label": "Roof 1", "note": "windy", "demo": true, "liquid_pressure": null}, {}]"#);
+    let readings = readings.unwrap();
+    assert_eq!((readings[0].label.as_str(), readings[0].note.as_str(), readings[0].demo), ("Roof 1", "windy", true));
+    assert!(readings[0].reading.liquid_pressure.is_none());
+    assert_eq!(readings[1], LabelledReading::default());
+}
+
+#[test]
+fn accuracies_are_taken_with_their_units() {
+    let text = r#"{"suction_pressure": "118 psig", "uncertainty": {
+        "suction_pressure": {"of_reading": 0.005, "absolute": "1 psi", "resolution": "0.5 psi"},
+        "suction_line_temperature_k": {"absolute": 0.5}, "return_wet_bulb": {"absolute": "1.8 degF"}}}"#;
+    let reading = readings_from_json(text).unwrap()[0].reading;
+    let pressure = reading.accuracy[Field::SuctionPressure as usize].unwrap();
+    assert_relative_eq!(pressure.absolute, 6894.757, max_relative = 1e-6);
+    assert_relative_eq!(pressure.resolution, 3447.379, max_relative = 1e-6);
+    assert_relative_eq!(pressure.of_reading, 0.005);
+    assert_relative_eq!(reading.accuracy[Field::SuctionLineTemperature as usize].unwrap().absolute, 0.5);
+    assert_relative_eq!(reading.accuracy[Field::ReturnWetBulb as usize].unwrap().absolute, 1.0, max_relative = 1e-12);
+    let error = refused("{\n\"uncertainty\": {\n\"suction_pressure\": {\n\"group\": \"hose\"}}}");
+    assert_eq!((error.line, error.field.as_deref()), (4, Some("uncertainty.suction_pressure.group")));
+    assert!(error.message.contains("not supported yet"));
+    for wrong in ["-1", "\"x\"", "1e999", "true", "\"-2 psi\""] {
+        let text = format!(r#"{{"uncertainty": {{"suction_pressure": {{"absolute": {wrong}}}}}}}"#);
+        assert!(readings_from_json(&text).is_err(), "{wrong}");
+    }
+}
+
+#[test]
+fn what_is_given_twice_is_refused() {
+    for text in [
+        "{\"outdoor_dry_bulb_k\": 300,\n\"outdoor_dry_bulb_k\": 301}",
+        "{\"outdoor_dry_bulb_k\": 300,\n\"outdoor_dry_bulb\": \"80 degF\"}",
+        "{\"altitude\": \"100 ft\",\n\"ambient_pressure_pa\": 100000}",
+        "{\"label\": \"a\",\n\"label\": \"b\"}",
+    ] {
+        let error = refused(text);
+        assert_eq!((error.line, error.code), (2, code::MALFORMED_TEXT), "{error}");
+        assert!(error.message.contains("given twice") && error.message.contains("line 1"), "{error}");
+    }
+}
+
+#[test]
+fn a_number_without_a_unit_is_refused_where_a_unit_is_needed() {
+    let error = refused(r#"{"suction_pressure": 118}"#);
+    assert_eq!(error.code, code::UNKNOWN_UNIT);
+    assert!(error.message.contains("suction_pressure_pa"));
+    let error = refused(r#"{"suction_pressure_pa": "118 psig"}"#);
+    assert!(error.message.contains("write suction_pressure "));
+}
+
+#[test]
+fn words_carry_the_verdict_the_numbers_and_the_cautions() {
+    let labelled = &readings_from_json(include_str!("../../examples/demo_school.json")).unwrap()[1];
+    let finding = diagnose(&labelled.reading);
+    let words = finding_to_words(&labelled.label, &labelled.reading, &finding, Units::Ip);
+    for part in
+        ["Unit 2, gymnasium: R-410A, fixed orifice", "LOW, confirmed", "°F", "±", "Cautions", "local codes", "leak"]
+    {
+        assert!(words.contains(part), "{part} in {words}");
+    }
+    let si = finding_to_words("", &labelled.reading, &finding, Units::Si);
+    assert!(si.contains(" K") && si.contains("°C") && si.contains("m³/h per kW"), "{si}");
+    assert!(!si.contains("°F,"));
+}
+
+#[test]
+fn the_demo_can_be_read_aloud_in_a_minute_or_little_more() {
+    for labelled in readings_from_json(include_str!("../../examples/demo_school.json")).unwrap() {
+        assert!(labelled.demo);
+        let words = finding_to_words(&labelled.label, &labelled.reading, &diagnose(&labelled.reading), Units::Ip);
+        // Some 180 words a minute; the longest findings carry five or six cautions.
+        let count = words.split_whitespace().count();
+        assert!(count < 270, "{}: {count}", labelled.label);
+    }
+}
+
+#[test]
+fn findings_as_json_read_back() {
+    let readings = readings_from_json(include_str!("../../examples/demo_school.json")).unwrap();
+    let findings: alloc::vec::Vec<_> = readings.iter().map(|labelled| diagnose(&labelled.reading)).collect();
+    let json = findings_to_json(readings.iter().zip(&findings));
+    assert!(!json.contains("null"));
+    let parsed: serde_json::Value = serde_json::from_str(&json).unwrap();
+    for (index, (labelled, finding)) in readings.iter().zip(&findings).enumerate() {
+        let one = &parsed[index];
+        assert_eq!(one["label"], labelled.label.as_str());
+        assert_eq!(one["charge"], finding.charge.name());
+        assert_eq!(one["protocol"]["action"], finding.protocol.action.name());
+        let superheat = finding.values.superheat.unwrap();
+        // Bit for bit: the shortest decimal that reads back.
+        assert_eq!(one["values"]["superheat_k"]["value"].as_f64(), Some(superheat.value));
+        assert_eq!(one["values"]["superheat_k"]["standard_uncertainty"].as_f64(), Some(superheat.standard_uncertainty));
+        assert_eq!(one["values"]["superheat_k"]["deviation"].as_f64(), superheat.deviation);
+        assert!(one["cautions"].as_array().unwrap().iter().any(|caution| caution == "licensed-practice"));
+    }
+    let alone: serde_json::Value = serde_json::from_str(&finding_to_json(&findings[0])).unwrap();
+    assert!(alone.get("label").is_none() && alone["charge"] == findings[0].charge.name());
+}
+
+#[test]
+fn every_field_has_a_spelling_with_a_unit() {
+    let unit = |field: Field| match field.bound().unit {
+        "Pa" => "psia",
+        "K" => "K",
+        "m3/s" => "m3/s",
+        "W" => "W",
+        "kg" => "kg",
+        other => other,
+    };
+    for field in Field::ALL {
+        let base = ["_m3_s", "_pa", "_kg", "_k", "_w"].iter().find_map(|unit| field.name().strip_suffix(unit));
+        let bound = field.bound();
+        let middle = match bound.unit {
+            "Pa" => 100_000.0 / 6_894.757_293_168_361,
+            _ => 0.5 * (bound.lower + bound.upper),
+        };
+        let text = format!(r#"{{"{}": "{middle} {}"}}"#, base.unwrap_or(field.name()), unit(*field));
+        let reading = readings_from_json(&text).unwrap()[0].reading;
+        assert!(reading.get(*field).is_some(), "{text}");
+    }
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig { cases: 2000, ..ProptestConfig::default() })]
+
+    #[test]
+    fn no_text_panics(text in "\\PC*") {
+        if let Err(error) = readings_from_json(&text) {
+            prop_assert!(error.line >= 1 && !error.to_string().is_empty());
+        }
+    }
+
+    #[test]
+    fn no_field_or_value_panics(
+        name in prop_oneof!["[a-z_]{1,30}", Just(String::from("suction_pressure")), Just(String::from("altitude")),
+            Just(String::from("uncertainty")), Just(String::from("refrigerant"))],
+        value in prop_oneof!["\\PC{0,20}", "\"[0-9a-zA-Z .+-]{0,20}\"", "[-0-9.eE]{1,12}", "\\{[\"a-z:0-9,{} ]{0,20}\\}"],
+    ) {
+        let text = format!("[\n{{\"{name}\":\n{value}}}]");
+        match readings_from_json(&text) {
+            Ok(readings) => {
+                for field in Field::ALL {
+                    if let Some(value) = readings[0].reading.get(*field) {
+                        prop_assert!(field.bound().check(value).is_ok());
+                    }
+                }
+                let finding = diagnose(&readings[0].reading);
+                prop_assert!(!finding_to_words(&name, &readings[0].reading, &finding, Units::Ip).is_empty());
+            }
+            Err(error) => prop_assert!((1..=3).contains(&error.line), "{}", error),
+        }
+    }
+}
