@@ -83,8 +83,8 @@ macro_rules! bounds {
 }
 
 bounds! {
-    /// Absolute pressure: from a deep vacuum to well above any test pressure.
-    ABSOLUTE_PRESSURE = "absolute pressure" ["Pa"] 1e-3 .. 3e7,
+    /// Absolute pressure: from the vapour pressure of propane at its triple point to well above any test pressure.
+    ABSOLUTE_PRESSURE = "absolute pressure" ["Pa"] 1e-6 .. 3e7,
         "check the unit, and that a gauge reading was given as gauge";
     /// Gauge pressure: no gauge reads further below the ambient pressure than a vacuum.
     GAUGE_PRESSURE = "gauge pressure" ["Pa"] -110e3 .. 3e7,
@@ -101,6 +101,18 @@ bounds! {
     /// Dry and wet bulb temperature of air.
     AIR_TEMPERATURE = "air temperature" ["K"] 213.15 .. 343.15,
         "check the unit: kelvin is needed here, and the probe's place";
+    /// Molar density of a phase: from a deep vacuum to beyond any liquid.
+    MOLAR_DENSITY = "molar density" ["mol/m3"] 1e-9 .. 1e5,
+        "give moles per cubic metre: the density in kg/m3 over the molar mass in kg/mol";
+    /// Quality: the vapour's share of the mass.
+    QUALITY = "quality" ["kg/kg"] 0.0 .. 1.0,
+        "give the mass of the vapour over the whole mass: 0 is saturated liquid, 1 saturated vapour";
+    /// Enthalpy, from any reference state; the refrigerant's own limits at a pressure are narrower.
+    ENTHALPY = "enthalpy" ["J/kg"] -5e6 .. 5e6,
+        "give joules per kilogram, not kilojoules";
+    /// Entropy, from any reference state; the refrigerant's own limits at a pressure are narrower.
+    ENTROPY = "entropy" ["J/(kg K)"] -5e4 .. 5e4,
+        "give joules per kilogram and kelvin, not kilojoules";
     /// A difference between two temperatures.
     TEMPERATURE_DIFFERENCE = "temperature difference" ["K"] -650.0 .. 650.0,
         "give a difference, not a temperature";

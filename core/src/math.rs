@@ -28,3 +28,10 @@ pub(crate) fn pow(x: f64, y: f64) -> f64 {
 pub(crate) fn sqrt(x: f64) -> f64 {
     libm::sqrt(x)
 }
+
+/// Cube root of `x`.
+#[cfg(feature = "eos")]
+#[inline]
+pub(crate) fn cbrt(x: f64) -> f64 {
+    libm::cbrt(x)
+}

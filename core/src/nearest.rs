@@ -3,9 +3,12 @@
 /// Longest word compared; longer ones are compared by their start.
 const LONGEST: usize = 40;
 
-/// The candidate with the smallest edit distance to `word`, ignoring case, hyphens, underscores and spaces.
+/// The candidate with the smallest edit distance to `word`, ignoring case, hyphens, underscores and spaces; of equally
+/// near ones the one that begins alike for longest.
 pub(crate) fn nearest<'a>(word: &str, candidates: impl Iterator<Item = &'a str>) -> &'a str {
-    candidates.min_by_key(|candidate| distance(word, candidate)).unwrap_or("(none)")
+    let alike =
+        |candidate: &str| letters(word).zip(letters(candidate)).take_while(|(left, right)| left == right).count();
+    candidates.min_by_key(|candidate| (distance(word, candidate), LONGEST - alike(candidate))).unwrap_or("(none)")
 }
 
 fn letters(word: &str) -> impl Iterator<Item = u8> + Clone + '_ {
@@ -62,6 +65,7 @@ mod tests {
     #[test]
     fn finds_the_nearest() {
         assert_eq!(nearest("R-401A", ["R-22", "R-407C", "R-410A"].into_iter()), "R-410A");
+        assert_eq!(nearest("R-410", ["R-41", "R-410A"].into_iter()), "R-410A");
         assert_eq!(nearest("r410", ["R-22", "R-407C", "R-410A"].into_iter()), "R-410A");
     }
 }

@@ -94,19 +94,19 @@
 // Field: ambient pressure 50000 to 110000 Pa.
 #define SATLINE_FIELD_AMBIENT_PRESSURE_PA 6
 
-// Field: absolute pressure 0.001 to 30000000 Pa.
+// Field: absolute pressure 0.000001 to 30000000 Pa.
 #define SATLINE_FIELD_SUCTION_PRESSURE_PA 7
 
 // Field: temperature 50 to 700 K.
 #define SATLINE_FIELD_SUCTION_LINE_TEMPERATURE_K 8
 
-// Field: absolute pressure 0.001 to 30000000 Pa.
+// Field: absolute pressure 0.000001 to 30000000 Pa.
 #define SATLINE_FIELD_LIQUID_PRESSURE_PA 9
 
 // Field: temperature 50 to 700 K.
 #define SATLINE_FIELD_LIQUID_LINE_TEMPERATURE_K 10
 
-// Field: absolute pressure 0.001 to 30000000 Pa.
+// Field: absolute pressure 0.000001 to 30000000 Pa.
 #define SATLINE_FIELD_DISCHARGE_PRESSURE_PA 11
 
 // Field: temperature 50 to 700 K.
@@ -536,7 +536,7 @@
 #define SATLINE_MISSING_METERING 101
 
 // The lowest accepted absolute pressure, Pa.
-#define SATLINE_ABSOLUTE_PRESSURE_LOWEST_PA 0.001
+#define SATLINE_ABSOLUTE_PRESSURE_LOWEST_PA 1e-6
 
 // The highest accepted absolute pressure, Pa.
 #define SATLINE_ABSOLUTE_PRESSURE_HIGHEST_PA 30000000.0
@@ -570,6 +570,30 @@
 
 // The highest accepted air temperature, K.
 #define SATLINE_AIR_TEMPERATURE_HIGHEST_K 343.15
+
+// The lowest accepted molar density, mol/m3.
+#define SATLINE_MOLAR_DENSITY_LOWEST_MOL_M3 1e-9
+
+// The highest accepted molar density, mol/m3.
+#define SATLINE_MOLAR_DENSITY_HIGHEST_MOL_M3 100000.0
+
+// The lowest accepted quality, kg/kg.
+#define SATLINE_QUALITY_LOWEST_KG_KG 0.0
+
+// The highest accepted quality, kg/kg.
+#define SATLINE_QUALITY_HIGHEST_KG_KG 1.0
+
+// The lowest accepted enthalpy, J/kg.
+#define SATLINE_ENTHALPY_LOWEST_J_KG (-5000000.0)
+
+// The highest accepted enthalpy, J/kg.
+#define SATLINE_ENTHALPY_HIGHEST_J_KG 5000000.0
+
+// The lowest accepted entropy, J/(kg K).
+#define SATLINE_ENTROPY_LOWEST_J_KG_K (-50000.0)
+
+// The highest accepted entropy, J/(kg K).
+#define SATLINE_ENTROPY_HIGHEST_J_KG_K 50000.0
 
 // The lowest accepted temperature difference, K.
 #define SATLINE_TEMPERATURE_DIFFERENCE_LOWEST_K (-650.0)
@@ -748,11 +772,50 @@ typedef struct satline_finding {
 extern "C" {
 #endif // __cplusplus
 
+// R-11; safety class A1.
+extern const struct satline_refrigerant SATLINE_R11;
+
+// R-12; safety class A1.
+extern const struct satline_refrigerant SATLINE_R12;
+
+// R-13; safety class A1.
+extern const struct satline_refrigerant SATLINE_R13;
+
+// R-13I1; safety class A1.
+extern const struct satline_refrigerant SATLINE_R13I1;
+
+// R-14; safety class A1.
+extern const struct satline_refrigerant SATLINE_R14;
+
 // R-22; safety class A1.
 extern const struct satline_refrigerant SATLINE_R22;
 
+// R-23; safety class A1.
+extern const struct satline_refrigerant SATLINE_R23;
+
 // R-32; safety class A2L.
 extern const struct satline_refrigerant SATLINE_R32;
+
+// R-41; safety class unclassified.
+extern const struct satline_refrigerant SATLINE_R41;
+
+// R-113; safety class A1.
+extern const struct satline_refrigerant SATLINE_R113;
+
+// R-114; safety class A1.
+extern const struct satline_refrigerant SATLINE_R114;
+
+// R-115; safety class A1.
+extern const struct satline_refrigerant SATLINE_R115;
+
+// R-116; safety class A1.
+extern const struct satline_refrigerant SATLINE_R116;
+
+// R-123; safety class B1.
+extern const struct satline_refrigerant SATLINE_R123;
+
+// R-124; safety class A1.
+extern const struct satline_refrigerant SATLINE_R124;
 
 // R-125; safety class A1.
 extern const struct satline_refrigerant SATLINE_R125;
@@ -760,11 +823,383 @@ extern const struct satline_refrigerant SATLINE_R125;
 // R-134a; safety class A1.
 extern const struct satline_refrigerant SATLINE_R134A;
 
+// R-141b; safety class unclassified.
+extern const struct satline_refrigerant SATLINE_R141B;
+
+// R-142b; safety class A2.
+extern const struct satline_refrigerant SATLINE_R142B;
+
+// R-143a; safety class A2L.
+extern const struct satline_refrigerant SATLINE_R143A;
+
+// R-152a; safety class A2.
+extern const struct satline_refrigerant SATLINE_R152A;
+
+// R-161; safety class unclassified.
+extern const struct satline_refrigerant SATLINE_R161;
+
+// R-170; safety class A3.
+extern const struct satline_refrigerant SATLINE_R170;
+
+// R-218; safety class A1.
+extern const struct satline_refrigerant SATLINE_R218;
+
+// R-227ea; safety class A1.
+extern const struct satline_refrigerant SATLINE_R227EA;
+
+// R-236fa; safety class A1.
+extern const struct satline_refrigerant SATLINE_R236FA;
+
+// R-245fa; safety class B1.
+extern const struct satline_refrigerant SATLINE_R245FA;
+
+// R-290; safety class A3.
+extern const struct satline_refrigerant SATLINE_R290;
+
+// R-C318; safety class A1.
+extern const struct satline_refrigerant SATLINE_RC318;
+
+// R-404A: R-125 44 %, R-143a 52 %, R-134a 4 % by mass; safety class A1.
+extern const struct satline_refrigerant SATLINE_R404A;
+
+// R-407A: R-32 20 %, R-125 40 %, R-134a 40 % by mass; safety class A1.
+extern const struct satline_refrigerant SATLINE_R407A;
+
+// R-407B: R-32 10 %, R-125 70 %, R-134a 20 % by mass; safety class A1.
+extern const struct satline_refrigerant SATLINE_R407B;
+
 // R-407C: R-32 23 %, R-125 25 %, R-134a 52 % by mass; safety class A1.
 extern const struct satline_refrigerant SATLINE_R407C;
 
+// R-407D: R-32 15 %, R-125 15 %, R-134a 70 % by mass; safety class A1.
+extern const struct satline_refrigerant SATLINE_R407D;
+
+// R-407E: R-32 25 %, R-125 15 %, R-134a 60 % by mass; safety class A1.
+extern const struct satline_refrigerant SATLINE_R407E;
+
+// R-407F: R-32 30 %, R-125 30 %, R-134a 40 % by mass; safety class A1.
+extern const struct satline_refrigerant SATLINE_R407F;
+
+// R-407G: R-32 2.5 %, R-125 2.5 %, R-134a 95 % by mass; safety class A1.
+extern const struct satline_refrigerant SATLINE_R407G;
+
+// R-407H: R-32 32.5 %, R-125 15 %, R-134a 52.5 % by mass; safety class A1.
+extern const struct satline_refrigerant SATLINE_R407H;
+
+// R-407I: R-32 19.5 %, R-125 8.5 %, R-134a 72 % by mass; safety class A1.
+extern const struct satline_refrigerant SATLINE_R407I;
+
 // R-410A: R-32 50 %, R-125 50 % by mass; safety class A1.
 extern const struct satline_refrigerant SATLINE_R410A;
+
+// R-410B: R-32 45 %, R-125 55 % by mass; safety class A1.
+extern const struct satline_refrigerant SATLINE_R410B;
+
+// R-411A: R-1270 1.5 %, R-22 87.5 %, R-152a 11 % by mass; safety class A2.
+extern const struct satline_refrigerant SATLINE_R411A;
+
+// R-411B: R-1270 3 %, R-22 94 %, R-152a 3 % by mass; safety class A2.
+extern const struct satline_refrigerant SATLINE_R411B;
+
+// R-415A: R-22 82 %, R-152a 18 % by mass; safety class A2.
+extern const struct satline_refrigerant SATLINE_R415A;
+
+// R-415B: R-22 25 %, R-152a 75 % by mass; safety class A2.
+extern const struct satline_refrigerant SATLINE_R415B;
+
+// R-417A: R-125 46.6 %, R-134a 50 %, R-600 3.4 % by mass; safety class A1.
+extern const struct satline_refrigerant SATLINE_R417A;
+
+// R-417B: R-125 79 %, R-134a 18.3 %, R-600 2.7 % by mass; safety class A1.
+extern const struct satline_refrigerant SATLINE_R417B;
+
+// R-417C: R-125 19.5 %, R-134a 78.8 %, R-600 1.7 % by mass; safety class A1.
+extern const struct satline_refrigerant SATLINE_R417C;
+
+// R-418A: R-290 1.5 %, R-22 96 %, R-152a 2.5 % by mass; safety class A2.
+extern const struct satline_refrigerant SATLINE_R418A;
+
+// R-420A: R-134a 88 %, R-142b 12 % by mass; safety class A1.
+extern const struct satline_refrigerant SATLINE_R420A;
+
+// R-421A: R-125 58 %, R-134a 42 % by mass; safety class A1.
+extern const struct satline_refrigerant SATLINE_R421A;
+
+// R-421B: R-125 85 %, R-134a 15 % by mass; safety class A1.
+extern const struct satline_refrigerant SATLINE_R421B;
+
+// R-422A: R-125 85.1 %, R-134a 11.5 %, R-600a 3.4 % by mass; safety class A1.
+extern const struct satline_refrigerant SATLINE_R422A;
+
+// R-422B: R-125 55 %, R-134a 42 %, R-600a 3 % by mass; safety class A1.
+extern const struct satline_refrigerant SATLINE_R422B;
+
+// R-422C: R-125 82 %, R-134a 15 %, R-600a 3 % by mass; safety class A1.
+extern const struct satline_refrigerant SATLINE_R422C;
+
+// R-422D: R-125 65.1 %, R-134a 31.5 %, R-600a 3.4 % by mass; safety class A1.
+extern const struct satline_refrigerant SATLINE_R422D;
+
+// R-422E: R-125 58 %, R-134a 39.3 %, R-600a 2.7 % by mass; safety class A1.
+extern const struct satline_refrigerant SATLINE_R422E;
+
+// R-423A: R-134a 52.5 %, R-227ea 47.5 % by mass; safety class A1.
+extern const struct satline_refrigerant SATLINE_R423A;
+
+// R-425A: R-32 18.5 %, R-134a 69.5 %, R-227ea 12 % by mass; safety class A1.
+extern const struct satline_refrigerant SATLINE_R425A;
+
+// R-427A: R-32 15 %, R-125 25 %, R-143a 10 %, R-134a 50 % by mass; safety class A1.
+extern const struct satline_refrigerant SATLINE_R427A;
+
+// R-427C: R-32 25 %, R-125 25 %, R-143a 10 %, R-134a 40 % by mass; safety class A1.
+extern const struct satline_refrigerant SATLINE_R427C;
+
+// R-428A: R-125 77.5 %, R-143a 20 %, R-290 0.6 %, R-600a 1.9 % by mass; safety class A1.
+extern const struct satline_refrigerant SATLINE_R428A;
+
+// R-430A: R-152a 76 %, R-600a 24 % by mass; safety class A3.
+extern const struct satline_refrigerant SATLINE_R430A;
+
+// R-431A: R-290 71 %, R-152a 29 % by mass; safety class A3.
+extern const struct satline_refrigerant SATLINE_R431A;
+
+// R-433A: R-1270 30 %, R-290 70 % by mass; safety class A3.
+extern const struct satline_refrigerant SATLINE_R433A;
+
+// R-433B: R-1270 5 %, R-290 95 % by mass; safety class A3.
+extern const struct satline_refrigerant SATLINE_R433B;
+
+// R-433C: R-1270 25 %, R-290 75 % by mass; safety class A3.
+extern const struct satline_refrigerant SATLINE_R433C;
+
+// R-434A: R-125 63.2 %, R-143a 18 %, R-134a 16 %, R-600a 2.8 % by mass; safety class A1.
+extern const struct satline_refrigerant SATLINE_R434A;
+
+// R-436A: R-290 56 %, R-600a 44 % by mass; safety class A3.
+extern const struct satline_refrigerant SATLINE_R436A;
+
+// R-436B: R-290 52 %, R-600a 48 % by mass; safety class A3.
+extern const struct satline_refrigerant SATLINE_R436B;
+
+// R-436C: R-290 95 %, R-600a 5 % by mass; safety class A3.
+extern const struct satline_refrigerant SATLINE_R436C;
+
+// R-439A: R-32 50 %, R-125 47 %, R-600a 3 % by mass; safety class A2.
+extern const struct satline_refrigerant SATLINE_R439A;
+
+// R-440A: R-290 0.6 %, R-134a 1.6 %, R-152a 97.8 % by mass; safety class A2.
+extern const struct satline_refrigerant SATLINE_R440A;
+
+// R-441A: R-170 3.1 %, R-290 54.8 %, R-600a 6 %, R-600 36.1 % by mass; safety class A3.
+extern const struct satline_refrigerant SATLINE_R441A;
+
+// R-442A: R-32 31 %, R-125 31 %, R-134a 30 %, R-152a 3 %, R-227ea 5 % by mass; safety class A1.
+extern const struct satline_refrigerant SATLINE_R442A;
+
+// R-443A: R-1270 55 %, R-290 40 %, R-600a 5 % by mass; safety class A3.
+extern const struct satline_refrigerant SATLINE_R443A;
+
+// R-444A: R-32 12 %, R-152a 5 %, R-1234ze(E) 83 % by mass; safety class A2L.
+extern const struct satline_refrigerant SATLINE_R444A;
+
+// R-444B: R-32 41.5 %, R-152a 10 %, R-1234ze(E) 48.5 % by mass; safety class A2L.
+extern const struct satline_refrigerant SATLINE_R444B;
+
+// R-445A: R-744 6 %, R-134a 9 %, R-1234ze(E) 85 % by mass; safety class A2L.
+extern const struct satline_refrigerant SATLINE_R445A;
+
+// R-447A: R-32 68 %, R-125 3.5 %, R-1234ze(E) 28.5 % by mass; safety class A2L.
+extern const struct satline_refrigerant SATLINE_R447A;
+
+// R-447B: R-32 68 %, R-125 8 %, R-1234ze(E) 24 % by mass; safety class A2L.
+extern const struct satline_refrigerant SATLINE_R447B;
+
+// R-448A: R-32 26 %, R-125 26 %, R-1234yf 20 %, R-134a 21 %, R-1234ze(E) 7 % by mass; safety class A1.
+extern const struct satline_refrigerant SATLINE_R448A;
+
+// R-448B: R-32 21 %, R-125 21 %, R-1234yf 20 %, R-134a 31 %, R-1234ze(E) 7 % by mass; safety class A1.
+extern const struct satline_refrigerant SATLINE_R448B;
+
+// R-449A: R-32 24.3 %, R-125 24.7 %, R-1234yf 25.3 %, R-134a 25.7 % by mass; safety class A1.
+extern const struct satline_refrigerant SATLINE_R449A;
+
+// R-449B: R-32 25.2 %, R-125 24.3 %, R-1234yf 23.2 %, R-134a 27.3 % by mass; safety class A1.
+extern const struct satline_refrigerant SATLINE_R449B;
+
+// R-449C: R-32 20 %, R-125 20 %, R-1234yf 31 %, R-134a 29 % by mass; safety class A1.
+extern const struct satline_refrigerant SATLINE_R449C;
+
+// R-450A: R-134a 42 %, R-1234ze(E) 58 % by mass; safety class A1.
+extern const struct satline_refrigerant SATLINE_R450A;
+
+// R-451A: R-1234yf 89.8 %, R-134a 10.2 % by mass; safety class A2L.
+extern const struct satline_refrigerant SATLINE_R451A;
+
+// R-451B: R-1234yf 88.8 %, R-134a 11.2 % by mass; safety class A2L.
+extern const struct satline_refrigerant SATLINE_R451B;
+
+// R-452A: R-32 11 %, R-125 59 %, R-1234yf 30 % by mass; safety class A1.
+extern const struct satline_refrigerant SATLINE_R452A;
+
+// R-452B: R-32 67 %, R-125 7 %, R-1234yf 26 % by mass; safety class A2L.
+extern const struct satline_refrigerant SATLINE_R452B;
+
+// R-452C: R-32 12.5 %, R-125 61 %, R-1234yf 26.5 % by mass; safety class A1.
+extern const struct satline_refrigerant SATLINE_R452C;
+
+// R-454A: R-32 35 %, R-1234yf 65 % by mass; safety class A2L.
+extern const struct satline_refrigerant SATLINE_R454A;
+
+// R-454B: R-32 68.9 %, R-1234yf 31.1 % by mass; safety class A2L.
+extern const struct satline_refrigerant SATLINE_R454B;
+
+// R-454C: R-32 21.5 %, R-1234yf 78.5 % by mass; safety class A2L.
+extern const struct satline_refrigerant SATLINE_R454C;
+
+// R-455A: R-744 3 %, R-32 21.5 %, R-1234yf 75.5 % by mass; safety class A2L.
+extern const struct satline_refrigerant SATLINE_R455A;
+
+// R-456A: R-32 6 %, R-134a 45 %, R-1234ze(E) 49 % by mass; safety class A1.
+extern const struct satline_refrigerant SATLINE_R456A;
+
+// R-457A: R-32 18 %, R-1234yf 70 %, R-152a 12 % by mass; safety class A2L.
+extern const struct satline_refrigerant SATLINE_R457A;
+
+// R-457B: R-32 35 %, R-1234yf 55 %, R-152a 10 % by mass; safety class A2L.
+extern const struct satline_refrigerant SATLINE_R457B;
+
+// R-457C: R-32 7.5 %, R-1234yf 78 %, R-152a 14.5 % by mass; safety class A2L.
+extern const struct satline_refrigerant SATLINE_R457C;
+
+// R-459A: R-32 68 %, R-1234yf 26 %, R-1234ze(E) 6 % by mass; safety class A2L.
+extern const struct satline_refrigerant SATLINE_R459A;
+
+// R-459B: R-32 21 %, R-1234yf 69 %, R-1234ze(E) 10 % by mass; safety class A2L.
+extern const struct satline_refrigerant SATLINE_R459B;
+
+// R-460A: R-32 12 %, R-125 52 %, R-134a 14 %, R-1234ze(E) 22 % by mass; safety class A1.
+extern const struct satline_refrigerant SATLINE_R460A;
+
+// R-460B: R-32 28 %, R-125 25 %, R-134a 20 %, R-1234ze(E) 27 % by mass; safety class A1.
+extern const struct satline_refrigerant SATLINE_R460B;
+
+// R-460C: R-32 2.5 %, R-125 2.5 %, R-134a 46 %, R-1234ze(E) 49 % by mass; safety class A1.
+extern const struct satline_refrigerant SATLINE_R460C;
+
+// R-462A: R-32 9 %, R-125 42 %, R-143a 2 %, R-134a 44 %, R-600 3 % by mass; safety class A2.
+extern const struct satline_refrigerant SATLINE_R462A;
+
+// R-463A: R-744 6 %, R-32 36 %, R-125 30 %, R-1234yf 14 %, R-134a 14 % by mass; safety class A1.
+extern const struct satline_refrigerant SATLINE_R463A;
+
+// R-464A: R-32 27 %, R-125 27 %, R-1234ze(E) 40 %, R-227ea 6 % by mass; safety class A1.
+extern const struct satline_refrigerant SATLINE_R464A;
+
+// R-465A: R-32 21 %, R-290 7.9 %, R-1234yf 71.1 % by mass; safety class A2.
+extern const struct satline_refrigerant SATLINE_R465A;
+
+// R-466A: R-32 49 %, R-125 11.5 %, R-13I1 39.5 % by mass; safety class A1.
+extern const struct satline_refrigerant SATLINE_R466A;
+
+// R-467A: R-32 22 %, R-125 5 %, R-134a 72.4 %, R-600a 0.6 % by mass; safety class A2L.
+extern const struct satline_refrigerant SATLINE_R467A;
+
+// R-469A: R-744 35 %, R-32 32.5 %, R-125 32.5 % by mass; safety class A1.
+extern const struct satline_refrigerant SATLINE_R469A;
+
+// R-470A: R-744 10 %, R-32 17 %, R-125 19 %, R-134a 7 %, R-1234ze(E) 44 %, R-227ea 3 % by mass; safety class A1.
+extern const struct satline_refrigerant SATLINE_R470A;
+
+// R-470B: R-744 10 %, R-32 11.5 %, R-125 11.5 %, R-134a 3 %, R-1234ze(E) 57 %, R-227ea 7 % by mass; safety class A1.
+extern const struct satline_refrigerant SATLINE_R470B;
+
+// R-471A: R-1234ze(E) 78.7 %, R-227ea 4.3 %, R-1336mzz(E) 17 % by mass; safety class A1.
+extern const struct satline_refrigerant SATLINE_R471A;
+
+// R-472A: R-744 69 %, R-32 12 %, R-134a 19 % by mass; safety class A1.
+extern const struct satline_refrigerant SATLINE_R472A;
+
+// R-472B: R-744 58 %, R-32 10 %, R-134a 32 % by mass; safety class A1.
+extern const struct satline_refrigerant SATLINE_R472B;
+
+// R-475A: R-1234yf 45 %, R-134a 43 %, R-1234ze(E) 12 % by mass; safety class A1.
+extern const struct satline_refrigerant SATLINE_R475A;
+
+// R-476A: R-134a 10 %, R-1234ze(E) 78 %, R-1336mzz(E) 12 % by mass; safety class A1.
+extern const struct satline_refrigerant SATLINE_R476A;
+
+// R-12 73.8 %, R-152a 26.2 % by mass; safety class A1.
+extern const struct satline_refrigerant SATLINE_R500;
+
+// R-22 48.8 %, R-115 51.2 % by mass; safety class A1.
+extern const struct satline_refrigerant SATLINE_R502;
+
+// R-507A: R-125 50 %, R-143a 50 % by mass; safety class A1.
+extern const struct satline_refrigerant SATLINE_R507A;
+
+// R-513A: R-1234yf 56 %, R-134a 44 % by mass; safety class A1.
+extern const struct satline_refrigerant SATLINE_R513A;
+
+// R-513B: R-1234yf 58.5 %, R-134a 41.5 % by mass; safety class A1.
+extern const struct satline_refrigerant SATLINE_R513B;
+
+// R-515A: R-1234ze(E) 88 %, R-227ea 12 % by mass; safety class A1.
+extern const struct satline_refrigerant SATLINE_R515A;
+
+// R-515B: R-1234ze(E) 91.1 %, R-227ea 8.9 % by mass; safety class A1.
+extern const struct satline_refrigerant SATLINE_R515B;
+
+// R-516A: R-1234yf 77.5 %, R-134a 8.5 %, R-152a 14 % by mass; safety class A2L.
+extern const struct satline_refrigerant SATLINE_R516A;
+
+// R-600; safety class A3.
+extern const struct satline_refrigerant SATLINE_R600;
+
+// R-600a; safety class A3.
+extern const struct satline_refrigerant SATLINE_R600A;
+
+// R-601; safety class A3.
+extern const struct satline_refrigerant SATLINE_R601;
+
+// R-601a; safety class A3.
+extern const struct satline_refrigerant SATLINE_R601A;
+
+// R-717; safety class B2L.
+extern const struct satline_refrigerant SATLINE_R717;
+
+// R-744; safety class A1.
+extern const struct satline_refrigerant SATLINE_R744;
+
+// R-1224yd(Z); safety class A1.
+extern const struct satline_refrigerant SATLINE_R1224YDZ;
+
+// R-1233zd(E); safety class A1.
+extern const struct satline_refrigerant SATLINE_R1233ZDE;
+
+// R-1234yf; safety class A2L.
+extern const struct satline_refrigerant SATLINE_R1234YF;
+
+// R-1234ze(E); safety class A2L.
+extern const struct satline_refrigerant SATLINE_R1234ZEE;
+
+// R-1234ze(Z); safety class unclassified.
+extern const struct satline_refrigerant SATLINE_R1234ZEZ;
+
+// R-1243zf; safety class unclassified.
+extern const struct satline_refrigerant SATLINE_R1243ZF;
+
+// R-1270; safety class A3.
+extern const struct satline_refrigerant SATLINE_R1270;
+
+// R-1336mzz(E); safety class A1.
+extern const struct satline_refrigerant SATLINE_R1336MZZE;
+
+// R-1336mzz(Z); safety class A1.
+extern const struct satline_refrigerant SATLINE_R1336MZZZ;
+
+// R-E170; safety class A3.
+extern const struct satline_refrigerant SATLINE_RE170;
 
 // The library's version, such as "0.1.0". Never null.
 const char *satline_version(void);

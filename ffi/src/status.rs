@@ -70,7 +70,7 @@ mod tests {
         let fields: BTreeMap<_, _> = fields.map(|field| (field.name().to_uppercase(), *field as i32)).collect();
         assert_eq!(constants("SATLINE_FIELD_"), fields);
         for refrigerant in satline::refrigerant::ALL {
-            let name = refrigerant.designation().replace('-', "").to_uppercase();
+            let name = refrigerant.designation().replace(['-', '(', ')'], "").to_uppercase();
             let line = std::format!("extern const struct satline_refrigerant SATLINE_{name};");
             assert!(HEADER.lines().any(|found| found == line), "{line}");
         }

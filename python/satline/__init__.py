@@ -28,6 +28,7 @@ from ._errors import (
 from ._finding import Finding, MissingField, ProtocolVerdict, Value, diagnose
 from ._native import Refrigerant, __version__, refrigerant, refrigerants, target_split_k, target_superheat_k
 from ._reading import Reading
+from ._state import State, States
 
 __all__ = [
     "BadCompositionError",
@@ -43,6 +44,8 @@ __all__ = [
     "Reading",
     "Refrigerant",
     "SatlineError",
+    "State",
+    "States",
     "UnknownChoiceError",
     "UnknownFieldError",
     "UnknownRefrigerantError",

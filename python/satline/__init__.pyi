@@ -25,7 +25,8 @@ from ._finding import (
     diagnose as diagnose,
 )
 from ._reading import Reading as Reading
-from ._typing import Array, Floats, MaskedFloats, Number
+from ._state import State as State, States as States
+from ._typing import Array, Floats, MaskedFloats, Number, ReferenceName
 
 __all__ = [
     "BadCompositionError",
@@ -41,6 +42,8 @@ __all__ = [
     "Reading",
     "Refrigerant",
     "SatlineError",
+    "State",
+    "States",
     "UnknownChoiceError",
     "UnknownFieldError",
     "UnknownRefrigerantError",
@@ -100,6 +103,36 @@ class Refrigerant:
     def subcooling_k(self, temperature_k: Array, pressure_pa: Number | Array) -> Floats: ...
     @overload
     def subcooling_k(self, temperature_k: Number, pressure_pa: Array) -> Floats: ...
+    @overload
+    def state(
+        self,
+        temperature_k: Number | None = None,
+        pressure_pa: Number | None = None,
+        *,
+        enthalpy_j_kg: Number | None = None,
+        entropy_j_kg_k: Number | None = None,
+        quality: Number | None = None,
+        reference: ReferenceName = "IIR",
+    ) -> State: ...
+    @overload
+    def state(
+        self,
+        temperature_k: Number | Array | None = None,
+        pressure_pa: Number | Array | None = None,
+        *,
+        enthalpy_j_kg: Number | Array | None = None,
+        entropy_j_kg_k: Number | Array | None = None,
+        quality: Number | Array | None = None,
+        reference: ReferenceName = "IIR",
+    ) -> States: ...
+    @overload
+    def saturated_liquid(self, temperature_k: Number, *, reference: ReferenceName = "IIR") -> State: ...
+    @overload
+    def saturated_liquid(self, temperature_k: Array, *, reference: ReferenceName = "IIR") -> States: ...
+    @overload
+    def saturated_vapor(self, temperature_k: Number, *, reference: ReferenceName = "IIR") -> State: ...
+    @overload
+    def saturated_vapor(self, temperature_k: Array, *, reference: ReferenceName = "IIR") -> States: ...
     def __eq__(self, other: object, /) -> bool: ...
     def __hash__(self) -> int: ...
 

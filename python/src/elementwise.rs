@@ -14,7 +14,7 @@ use satline::Error;
 use crate::raise::{Place, raise};
 
 /// What stands behind the mask where a cell has no answer: outside every accepted range, so that it cannot pass for one.
-const MASKED: f64 = 1e20;
+pub const MASKED: f64 = 1e20;
 
 enum Values<'py> {
     Scalar(f64),
@@ -61,11 +61,54 @@ pub fn two_or_none<'py>(
     }
     let (left, right) = (as_array(py, left)?, as_array(py, right)?);
     let result = each_pair(&left, &right, |left, right| Ok(function(left, right)?.unwrap_or(MASKED)))?;
-    // With a mask of the full shape, even where nothing is masked.
+    masked(result.as_any())
+}
+
+/// Masks the cells of an array that hold [`MASKED`], with a mask of the full shape even where nothing is masked.
+pub fn masked<'py>(array: &Bound<'py, PyAny>) -> PyResult<Bound<'py, PyAny>> {
+    let py = array.py();
     let options = PyDict::new(py);
-    options.set_item("mask", numpy(py, "equal")?.call1((&result, MASKED))?)?;
+    options.set_item("mask", numpy(py, "equal")?.call1((array, MASKED))?)?;
     options.set_item("fill_value", MASKED)?;
-    numpy(py, "ma")?.getattr("MaskedArray")?.call((result,), Some(&options))
+    numpy(py, "ma")?.getattr("MaskedArray")?.call((array,), Some(&options))
+}
+
+/// What a function of two arguments gave that is more than a number.
+pub enum Outcome<T> {
+    One(T),
+    /// In C order of the broadcast shape.
+    Many {
+        shape: Vec<usize>,
+        items: Vec<T>,
+    },
+}
+
+/// Applies `function` to every pair of elements, after broadcasting, whatever it gives.
+pub fn two_to<T: Send>(
+    (left, left_name): (&Bound<'_, PyAny>, &str),
+    (right, right_name): (&Bound<'_, PyAny>, &str),
+    function: impl Fn(f64, f64) -> Result<T, Error> + Sync,
+) -> PyResult<Outcome<T>> {
+    let py = left.py();
+    let (left, right) = (values(left, left_name)?, values(right, right_name)?);
+    if let (Values::Scalar(left), Values::Scalar(right)) = (&left, &right) {
+        let result = function(*left, *right).map_err(|error| raise(py, &error, &Place::default()))?;
+        return Ok(Outcome::One(result));
+    }
+    let (left, right) = (as_array(py, left)?, as_array(py, right)?);
+    let shape = broadcast_shape(&left, &right)?;
+    let (left, right) = (private_copy(&left, &shape)?.readonly(), private_copy(&right, &shape)?.readonly());
+    let (left, right) = (left.as_slice()?, right.as_slice()?);
+    let items = py.detach(|| {
+        let pairs = left.iter().zip(right).enumerate();
+        pairs.map(|(position, (left, right))| function(*left, *right).map_err(|error| (position, error))).collect()
+    });
+    match items {
+        Ok(items) => Ok(Outcome::Many { shape, items }),
+        Err((position, error)) => {
+            Err(raise(py, &error, &Place { index: Some(unravel(position, &shape)), ..Place::default() }))
+        }
+    }
 }
 
 fn number(py: Python<'_>, result: Result<f64, Error>) -> PyResult<Bound<'_, PyAny>> {
@@ -201,7 +244,7 @@ fn private_copy<'py>(array: &Bound<'py, PyUntypedArray>, shape: &[usize]) -> PyR
     Ok(numpy(py, "array")?.call((view,), Some(&options))?.cast_into()?)
 }
 
-fn numpy<'py>(py: Python<'py>, name: &str) -> PyResult<Bound<'py, PyAny>> {
+pub fn numpy<'py>(py: Python<'py>, name: &str) -> PyResult<Bound<'py, PyAny>> {
     static NUMPY: PyOnceLock<Py<PyModule>> = PyOnceLock::new();
     NUMPY.get_or_try_init(py, || py.import("numpy").map(Bound::unbind))?.bind(py).getattr(name)
 }

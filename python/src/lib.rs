@@ -5,6 +5,7 @@ mod diagnosis;
 mod elementwise;
 mod raise;
 mod refrigerant;
+mod state;
 mod units;
 
 use pyo3::prelude::*;

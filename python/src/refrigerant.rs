@@ -2,12 +2,13 @@
 
 use pyo3::prelude::*;
 use pyo3::sync::PyOnceLock;
-use pyo3::types::{PyTuple, PyType};
+use pyo3::types::{PyFloat, PyTuple, PyType};
 use satline::quantity::{Pressure, Temperature};
 use satline::refrigerant::{self as catalogue, Refrigerant as Record};
 
 use crate::elementwise::{one, two};
 use crate::raise::{Place, raise};
+use crate::state::{Known, state};
 
 /// A refrigerant of the catalogue; satline.refrigerant finds one.
 ///
@@ -125,6 +126,54 @@ impl Refrigerant {
         })
     }
 
+    /// The state at two known properties, from the equation of state: a State for numbers, States for arrays.
+    ///
+    /// The two are temperature_k and pressure_pa (also by position), pressure_pa and enthalpy_j_kg, pressure_pa and
+    /// entropy_j_kg_k, temperature_k and quality, or pressure_pa and quality (the vapour's share of the mass, 0 to 1).
+    /// reference says where enthalpy and entropy count from: 'IIR' (200 kJ/kg and 1 kJ/(kg K) for saturated liquid at
+    /// 0 degC), 'ASHRAE' (zero for saturated liquid at -40 degC) or 'NBP' (zero for saturated liquid at 101325 Pa); of
+    /// a blend, saturated liquid is its bubble point.
+    ///
+    /// Raises OutOfRangeError for a value outside the equation's range, a temperature and pressure between dew and
+    /// bubble pressure, which do not fix a state, and a reference state at which the refrigerant has no saturated
+    /// liquid; NotConvergedError where no solution was found, as may be close to the critical point.
+    #[pyo3(
+        signature = (temperature_k=None, pressure_pa=None, *, enthalpy_j_kg=None, entropy_j_kg_k=None, quality=None, reference="IIR"),
+        text_signature = "($self, temperature_k=None, pressure_pa=None, *, enthalpy_j_kg=None, entropy_j_kg_k=None, quality=None, reference='IIR')"
+    )]
+    #[allow(clippy::too_many_arguments)] // named in Python
+    fn state<'py>(
+        &self,
+        py: Python<'py>,
+        temperature_k: Option<&Bound<'py, PyAny>>,
+        pressure_pa: Option<&Bound<'py, PyAny>>,
+        enthalpy_j_kg: Option<&Bound<'py, PyAny>>,
+        entropy_j_kg_k: Option<&Bound<'py, PyAny>>,
+        quality: Option<&Bound<'py, PyAny>>,
+        reference: &str,
+    ) -> PyResult<Bound<'py, PyAny>> {
+        let known = Known {
+            temperature: temperature_k,
+            pressure: pressure_pa,
+            enthalpy: enthalpy_j_kg,
+            entropy: entropy_j_kg_k,
+            quality,
+        };
+        state(py, self.0, reference, &known)
+    }
+
+    /// Saturated liquid at a temperature in kelvin: state(temperature_k, quality=0). Of a blend the bubble point.
+    #[pyo3(signature = (temperature_k, *, reference="IIR"), text_signature = "($self, temperature_k, *, reference='IIR')")]
+    fn saturated_liquid<'py>(&self, temperature_k: &Bound<'py, PyAny>, reference: &str) -> PyResult<Bound<'py, PyAny>> {
+        self.saturated(temperature_k, 0.0, reference)
+    }
+
+    /// Saturated vapour at a temperature in kelvin: state(temperature_k, quality=1). Of a blend the dew point.
+    #[pyo3(signature = (temperature_k, *, reference="IIR"), text_signature = "($self, temperature_k, *, reference='IIR')")]
+    fn saturated_vapor<'py>(&self, temperature_k: &Bound<'py, PyAny>, reference: &str) -> PyResult<Bound<'py, PyAny>> {
+        self.saturated(temperature_k, 1.0, reference)
+    }
+
     fn __repr__(&self) -> String {
         format!("satline.refrigerant('{}')", self.0.designation())
     }
@@ -140,6 +189,26 @@ impl Refrigerant {
     /// Copies and pickles are made by finding the refrigerant again.
     fn __reduce__<'py>(&self, py: Python<'py>) -> PyResult<(Bound<'py, PyAny>, (&'static str,))> {
         Ok((py.import("satline")?.getattr("refrigerant")?, (self.0.designation(),)))
+    }
+}
+
+impl Refrigerant {
+    fn saturated<'py>(
+        &self,
+        temperature: &Bound<'py, PyAny>,
+        quality: f64,
+        reference: &str,
+    ) -> PyResult<Bound<'py, PyAny>> {
+        let py = temperature.py();
+        let quality = PyFloat::new(py, quality).into_any();
+        let known = Known {
+            temperature: Some(temperature),
+            pressure: None,
+            enthalpy: None,
+            entropy: None,
+            quality: Some(&quality),
+        };
+        state(py, self.0, reference, &known)
     }
 }
 

@@ -79,7 +79,7 @@ static void names(void) {
     CHECK(satline_refrigerant_nearest("R-410", &nearest) == SATLINE_STATUS_OK);
     CHECK_TEXT(nearest, "R-410A");
     CHECK(satline_refrigerant_nearest("r407", &nearest) == SATLINE_STATUS_OK);
-    CHECK_TEXT(nearest, "R-407C");
+    CHECK_TEXT(nearest, "R-407A");
     CHECK(satline_refrigerant_find("", &found) == SATLINE_STATUS_UNKNOWN_REFRIGERANT);
     CHECK(satline_refrigerant_find("\xff\xfe", &found) == SATLINE_STATUS_UNKNOWN_REFRIGERANT);
     CHECK(satline_refrigerant_find(0, &found) == SATLINE_STATUS_NULL_POINTER && found == &SATLINE_R22);

@@ -26,14 +26,15 @@ def test_pressure_outside_the_range(each_refrigerant, name, pressure_pa):
     assert error.value == pressure_pa and error.lower < error.upper
     assert not error.lower <= pressure_pa <= error.upper
     says(caught, "absolute pressure", "Pa", "check the unit")
+    good = each_refrigerant.dew_pressure_pa(sum(each_refrigerant.temperature_range_k) / 2)
     with pytest.raises(satline.OutOfRangeError) as caught:
-        function(np.array([[9e5, 8e5], [7e5, pressure_pa]]))
+        function(np.array([[good, good], [good, pressure_pa]]))
     assert caught.value.index == (1, 1) and caught.value.value == pressure_pa
     says(caught, "element [1, 1]", "absolute pressure")
 
 
 @pytest.mark.parametrize("name", ["bubble_pressure_pa", "dew_pressure_pa"])
-@pytest.mark.parametrize("temperature_k", [0.0, -40.0, 100.0, 213.0, 480.0, 1e6])
+@pytest.mark.parametrize("temperature_k", [0.0, -40.0, 100.0, 213.0, 520.0, 1e6])
 def test_temperature_outside_the_range(each_refrigerant, name, temperature_k):
     with pytest.raises(satline.OutOfRangeError) as caught:
         getattr(each_refrigerant, name)(temperature_k)
@@ -67,13 +68,17 @@ def test_what_is_not_finite(each_refrigerant, value):
             function(value)
         assert caught.value.code == 2 and caught.value.unit in ("K", "Pa")
         says(caught, "not a finite number", caught.value.quantity)
-        good = 280.0 if name.endswith("_pa") else 9e5
+        # A value that every refrigerant answers: the middle of its own range.
+        good = sum(each_refrigerant.temperature_range_k) / 2
+        if not name.endswith("_pa"):
+            good = each_refrigerant.dew_pressure_pa(good)
         with pytest.raises(satline.NotFiniteError) as caught:
             function([good, value, value])
         assert caught.value.index == (1,)
     for name in ("superheat_k", "subcooling_k"):
         function = getattr(each_refrigerant, name)
-        for temperature, pressure in [(value, 9e5), (280.0, value), (value, value)]:
+        middle = sum(each_refrigerant.temperature_range_k) / 2
+        for temperature, pressure in [(value, each_refrigerant.dew_pressure_pa(middle)), (middle, value), (value, value)]:
             with pytest.raises(satline.NotFiniteError):
                 function(temperature, pressure)
             with pytest.raises(satline.NotFiniteError):
@@ -81,7 +86,7 @@ def test_what_is_not_finite(each_refrigerant, value):
             with pytest.raises(satline.NotFiniteError):
                 function(temperature, np.array([pressure]))
             with pytest.raises(satline.NotFiniteError):
-                function(np.array([280.0, temperature]), np.array([9e5, pressure]))
+                function(np.array([middle, temperature]), np.array([each_refrigerant.dew_pressure_pa(middle), pressure]))
 
 
 def test_the_element_named_is_the_broadcast_one(r410a):
@@ -108,7 +113,8 @@ def test_no_answer_is_nan(each_refrigerant):
                 continue
             assert math.isfinite(result) and result > 0.0
             answered += 1
-    assert answered > 200
+    # R-14 has only 12 K of range above 213 K.
+    assert answered > 20
 
 
 @pytest.mark.parametrize("psig, ambient", [(-14.8, 101_325.0), (-15.0, 101_325.0), (-12.5, 80_000.0), (-1e4, 101_325.0)])
@@ -132,7 +138,7 @@ def test_ambient_pressure_reduced_to_nonsense():
 
 @pytest.mark.parametrize(
     "name, nearest",
-    [("R-410", "R-410A"), ("R-134", "R-134a"), ("R-407", "R-407C"), ("R410", "R-410A"), ("R-23", "R-22"), ("r 125a", "R-125")],
+    [("R-410", "R-410A"), ("R-134", "R-134a"), ("R-407", "R-407A"), ("R410", "R-410A"), ("R410AA", "R-410A"), ("r 125a", "R-125")],
 )
 def test_unknown_refrigerant_offers_the_nearest(name, nearest):
     with pytest.raises(satline.UnknownRefrigerantError) as caught:

@@ -20,6 +20,9 @@ METHODS = {
     "dew_temperature_k": ["pressure_pa"],
     "superheat_k": ["temperature_k", "pressure_pa"],
     "subcooling_k": ["temperature_k", "pressure_pa"],
+    "state": ["temperature_k", "pressure_pa", "enthalpy_j_kg", "entropy_j_kg_k", "quality", "reference"],
+    "saturated_liquid": ["temperature_k", "reference"],
+    "saturated_vapor": ["temperature_k", "reference"],
 }
 ATTRIBUTES = [
     "designation",

@@ -108,11 +108,11 @@ fn bytes_are_pinned() {
             (curves.designation(), bytes(curves.bubble) + if shared { 0 } else { bytes(curves.dew) })
         })
         .collect();
-    assert_eq!(found, PINNED);
+    let pinned = include_str!("../data/table_bytes.csv");
+    let pinned = pinned.lines().filter(|line| !line.starts_with('#')).skip(1);
+    let found = found.into_iter().map(|(designation, bytes)| format!("{designation},{bytes}"));
+    assert!(found.eq(pinned.map(String::from)), "regenerate tests/data/table_bytes.csv if the growth is meant");
 }
-
-const PINNED: [(&str, usize); 6] =
-    [("R-22", 1872), ("R-32", 2112), ("R-125", 1968), ("R-134a", 2544), ("R-407C", 6288), ("R-410A", 3648)];
 
 /// The ranges that design asks for: from 213.15 K or the equation's own limit to 0.99 of the critical temperature.
 #[test]

@@ -56,14 +56,7 @@ pub fn fit(mixture: &Mixture, end: End, lower: f64, upper: f64) -> Result<Fitted
 fn fit_pressure(mixture: &Mixture, end: End, lower: f64, upper: f64) -> Result<(PressureCurve, f64), Error> {
     let mut best = None;
     for steps_per_kelvin in [1.0 / 16.0, 1.0 / 8.0, 1.0 / 4.0, 1.0 / 2.0, 1.0] {
-        let width = 1.0 / steps_per_kelvin;
-        let mut pieces = Vec::new();
-        let mut from = lower;
-        while from < upper {
-            let to = from + width;
-            pieces.push(piece::fit(from, to, from, to.min(upper), |t| saturation_pressure(mixture, end, t))?);
-            from = to;
-        }
+        let pieces = piece::even(lower, upper, steps_per_kelvin, |t| saturation_pressure(mixture, end, t))?;
         let mut curve = PressureCurve {
             lower,
             upper,
@@ -127,7 +120,7 @@ fn fit_temperature(mixture: &Mixture, end: End, inverse: &PressureCurve) -> Resu
 }
 
 /// Worst absolute value of `error` over an even sweep with a fixed number of samples a piece.
-fn worst(
+pub fn worst(
     lower: f64,
     upper: f64,
     pieces: usize,

@@ -6,6 +6,8 @@
 mod emit;
 mod line;
 mod piece;
+mod property;
+mod record;
 
 use satline::eos::{End, Mixture, Model, model};
 use std::path::PathBuf;
@@ -16,12 +18,28 @@ const COLDEST: f64 = 213.15;
 /// Tables end at this share of the computed critical temperature, where the curves are still smooth.
 const HOTTEST: f64 = 0.99;
 
-/// Every generated file with its text.
+/// Every generated file with its text. The refrigerants are shared out among the processor's cores; the order of the
+/// result, and every number, is the same on any machine.
 fn generate() -> Result<Vec<(String, String)>, String> {
-    let mut files = Vec::new();
-    for model in model::ALL {
-        files.push((format!("{}.rs", emit::module_name(model)), one(model)?));
-    }
+    let workers = std::thread::available_parallelism().map_or(1, |count| count.get());
+    let mut files = std::thread::scope(|scope| {
+        let handles: Vec<_> = (0..workers)
+            .map(|worker| {
+                scope.spawn(move || -> Result<Vec<(usize, String, String)>, String> {
+                    let mine = model::ALL.iter().enumerate().skip(worker).step_by(workers);
+                    mine.map(|(place, model)| Ok((place, format!("{}.rs", emit::module_name(model)), one(model)?)))
+                        .collect()
+                })
+            })
+            .collect();
+        let mut all = Vec::new();
+        for handle in handles {
+            all.extend(handle.join().map_err(|_| "a worker stopped")??);
+        }
+        Ok::<_, String>(all)
+    })?;
+    files.sort();
+    let mut files: Vec<_> = files.into_iter().map(|(_, name, text)| (name, text)).collect();
     files.push(("mod.rs".into(), emit::index(model::ALL)));
     Ok(files)
 }
@@ -34,7 +52,9 @@ fn one(model: &'static Model) -> Result<String, String> {
     let upper = (HOTTEST * critical.temperature * 100.0).floor() / 100.0;
     let bubble = line::fit(&mixture, End::Bubble, lower, upper)?;
     let dew = if mixture.count() > 1 { Some(line::fit(&mixture, End::Dew, lower, upper)?) } else { None };
-    Ok(emit::refrigerant(model, &bubble, dew.as_ref()))
+    let properties = record::properties(&mixture, lower, upper).map_err(said)?;
+    let points = record::points(&mixture, critical).map_err(said)?;
+    Ok(emit::refrigerant(model, &bubble, dew.as_ref(), &properties, &points))
 }
 
 fn run() -> Result<(), String> {

@@ -55,6 +55,24 @@ pub fn fit<E>(
     Ok(through(&places, &values))
 }
 
+/// Pieces in even steps of the argument, from `lower` up; the last is used in part.
+pub fn even<E>(
+    lower: f64,
+    upper: f64,
+    steps_per_unit: f64,
+    mut curve: impl FnMut(f64) -> Result<f64, E>,
+) -> Result<Vec<Piece>, E> {
+    let width = 1.0 / steps_per_unit;
+    let mut pieces = Vec::new();
+    let mut from = lower;
+    while from < upper {
+        let to = from + width;
+        pieces.push(fit(from, to, from, to.min(upper), &mut curve)?);
+        from = to;
+    }
+    Ok(pieces)
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;

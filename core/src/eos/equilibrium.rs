@@ -71,6 +71,9 @@ impl Equilibrium {
 const ADVICE: &str =
     "bubble and dew points exist between the lowest temperature of the equations and the critical point";
 
+/// ln(liquid density/vapour density) below which a point may lie nearer to the critical one than is accepted; at
+/// [`NEAREST_TO_CRITICAL`] itself it is about 0.1.
+const NEAR_CRITICAL: f64 = 0.3;
 /// Most Newton steps for one point.
 const MOST_STEPS: usize = 60;
 /// Longest step in a logarithm of density.
@@ -89,8 +92,8 @@ impl Mixture {
     pub fn at_temperature(&self, end: End, temperature: f64) -> Result<Equilibrium, Error> {
         self.check_temperature(temperature, None)?;
         match self.follow(end, temperature) {
-            // Only where nothing was found, or close below the critical point, is it worth computing where the line ends.
-            Ok(found) if temperature < 0.98 * estimate::critical_temperature(self) => Ok(found),
+            // Only where nothing was found, or close to the critical point, is it worth computing where the line ends.
+            Ok(found) if found.ln_density_ratio(end) > NEAR_CRITICAL => Ok(found),
             found => {
                 let critical = self.critical_point()?;
                 self.check_temperature(temperature, Some(critical.temperature * (1.0 - NEAREST_TO_CRITICAL)))?;
@@ -113,15 +116,20 @@ impl Mixture {
         let check =
             |lower: f64, upper: f64| bounds::within("saturation pressure", "Pa", pressure, lower, upper, ADVICE);
         match self.follow_pressure(end, pressure) {
-            Ok(found) if found.temperature < self.lowest_temperature() => {
+            // The limit itself must be accepted whatever its rounding.
+            Ok(found) if found.temperature < self.lowest_temperature() * (1.0 - 1e-9) => {
                 let lowest = self.follow(end, self.lowest_temperature())?;
                 check(lowest.pressure, bounds::ABSOLUTE_PRESSURE.upper)?;
                 Ok(found)
             }
-            Ok(found) if found.temperature < 0.98 * estimate::critical_temperature(self) => Ok(found),
+            Ok(found) if found.ln_density_ratio(end) > NEAR_CRITICAL => Ok(found),
             found => {
                 let critical = self.critical_point()?;
-                let highest = self.follow(end, critical.temperature * (1.0 - NEAREST_TO_CRITICAL))?;
+                let hottest = critical.temperature * (1.0 - NEAREST_TO_CRITICAL);
+                if found.is_ok_and(|found| found.temperature <= hottest) {
+                    return found;
+                }
+                let highest = self.follow(end, hottest)?;
                 let lowest = self.follow(end, self.lowest_temperature())?;
                 check(lowest.pressure, highest.pressure)?;
                 found
@@ -160,24 +168,42 @@ impl Mixture {
     pub(super) fn follow(&self, end: End, temperature: f64) -> Result<Equilibrium, Error> {
         let failed = Error::NotConverged { calculation: "saturation at a temperature", value: temperature, unit: "K" };
         let given = Given::Temperature(temperature);
+        if let Some(found) = self.pure_saturation(temperature) {
+            return Ok(found.at(end, temperature));
+        }
         if let Some(found) = estimate::start(self, end, temperature).and_then(|start| self.newton(end, given, &start)) {
             return Ok(found);
         }
-        let from = temperature.min(0.7 * estimate::critical_temperature(self));
-        let start = estimate::start(self, end, from).ok_or(failed)?;
-        let mut here = self.newton(end, Given::Temperature(from), &start).ok_or(failed)?;
+        // Elsewhere on the line an estimate may do better; from there it is followed to the temperature wanted.
+        let critical = estimate::critical_temperature(self);
+        for share in [0.7, 0.8, 0.6, 0.9] {
+            let from = share * critical;
+            let start = estimate::start(self, end, from);
+            let Some(start) = start.and_then(|start| self.newton(end, Given::Temperature(from), &start)) else {
+                continue;
+            };
+            if let Some(found) = self.follow_from(end, start, temperature) {
+                return Ok(found);
+            }
+        }
+        Err(failed)
+    }
+
+    /// Along the line from a point on it to a temperature, in steps that are halved where one fails.
+    fn follow_from(&self, end: End, start: Equilibrium, temperature: f64) -> Option<Equilibrium> {
+        let mut here = start;
         let mut longest = 0.05 * temperature;
         while longest > 1e-7 * temperature {
-            let step = (temperature - here.temperature).min(longest);
-            let next = here.temperature + step;
-            let arrived = step < longest;
-            match self.newton(end, Given::Temperature(if arrived { temperature } else { next }), &here) {
-                Some(found) if arrived => return Ok(found),
+            let distance = temperature - here.temperature;
+            let arrived = distance.abs() <= longest;
+            let next = if arrived { temperature } else { here.temperature + longest.copysign(distance) };
+            match self.newton(end, Given::Temperature(next), &here) {
+                Some(found) if arrived => return Some(found),
                 Some(found) => here = found,
                 None => longest *= 0.5,
             }
         }
-        Err(failed)
+        None
     }
 
     /// Newton's method from a start; `None` if it does not converge or ends in a trivial or unstable solution.

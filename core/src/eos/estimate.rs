@@ -23,10 +23,82 @@ fn liquid_volume(fluid: &PureFluid, temperature: f64) -> f64 {
     volume * math::pow(compressibility, math::pow(1.0 - reduced, 2.0 / 7.0))
 }
 
+/// Vapour pressure by Ambrose and Walton below the critical temperature, by Wilson above it, Pa.
+fn better_vapor_pressure(fluid: &PureFluid, temperature: f64) -> f64 {
+    let reduced = temperature / fluid.critical_temperature;
+    if reduced < 1.0 && reduced > 0.2 {
+        fluid.critical_pressure * ambrose_walton(fluid.acentric_factor, reduced)
+    } else {
+        vapor_pressure(fluid, temperature)
+    }
+}
+
+/// Bubble and dew pressure by Raoult's law, Pa.
+pub(super) fn pressures(mixture: &Mixture, temperature: f64) -> (f64, f64) {
+    let (mut bubble, mut dew) = (0.0, 0.0);
+    for (fluid, fraction) in mixture.model().fluids.iter().zip(mixture.mole_fractions) {
+        let pressure = better_vapor_pressure(fluid, temperature);
+        bubble += fraction * pressure;
+        dew += fraction / pressure;
+    }
+    (bubble, 1.0 / dew)
+}
+
+/// Saturated liquid density of the overall composition, volumes added by mole, mol/m³. Near a component's critical
+/// temperature and above it counts as a liquid some way below: rather too dense than too thin.
+pub(super) fn liquid_density(mixture: &Mixture, temperature: f64) -> f64 {
+    let mut volume = 0.0;
+    for (fluid, fraction) in mixture.model().fluids.iter().zip(mixture.mole_fractions) {
+        let below = (1.0 - temperature / fluid.critical_temperature).max(0.1);
+        volume += fraction / gunn_yamada(fluid, below);
+    }
+    1.0 / volume
+}
+
+fn gunn_yamada(fluid: &PureFluid, below: f64) -> f64 {
+    fluid.reducing_density * (1.0 + 0.85 * below + (1.6916 + 0.984 * fluid.acentric_factor) * math::cbrt(below))
+}
+
+/// Saturated densities of liquid and vapour of a pure fluid, mol/m³, mostly within some per cent.
+///
+/// Liquid by the equation of Gunn and Yamada's form 1 + 0.85(1 − Tr) + (1.69 + 0.984ω)(1 − Tr)^⅓, vapour pressure by
+/// Ambrose and Walton (1989), vapour density by Haggenmacher's (1946) difference of compressibilities; all from memory.
+pub(super) fn pure_densities(mixture: &Mixture, temperature: f64) -> Option<(f64, f64)> {
+    let [fluid] = mixture.model().fluids else { return None };
+    let reduced = temperature / fluid.critical_temperature;
+    let below = 1.0 - reduced;
+    if !(below > 0.0 && reduced > 0.15) {
+        return None;
+    }
+    let acentric = fluid.acentric_factor;
+    let liquid = gunn_yamada(fluid, below);
+    let reduced_pressure = ambrose_walton(acentric, reduced);
+    let ideal = reduced_pressure * fluid.critical_pressure / (fluid.gas_constant * temperature);
+    let difference = math::sqrt((1.0 - reduced_pressure / (reduced * reduced * reduced)).max(0.0));
+    Some((liquid, ideal / (difference + ideal / liquid)))
+}
+
+/// Reduced vapour pressure from the acentric factor.
+pub(super) fn ambrose_walton(acentric: f64, reduced: f64) -> f64 {
+    let x = 1.0 - reduced;
+    let root = x * math::sqrt(x);
+    let (far, farther) = (root * x, x * x * x * x * x);
+    let simple = -5.97616 * x + 1.29874 * root - 0.60394 * far - 1.06841 * farther;
+    let first = -5.03365 * x + 1.11505 * root - 5.41217 * far - 7.46628 * farther;
+    let second = -0.64771 * x + 2.41539 * root - 4.26979 * far + 3.25259 * farther;
+    math::exp((simple + acentric * (first + acentric * second)) / reduced)
+}
+
 /// Mole-weighted critical temperature, K: within a few per cent of the real one for refrigerant blends.
 pub(crate) fn critical_temperature(mixture: &Mixture) -> f64 {
     let fluids = mixture.model().fluids.iter();
     fluids.zip(mixture.mole_fractions).map(|(fluid, fraction)| fraction * fluid.critical_temperature).sum()
+}
+
+/// Mole-weighted critical pressure, Pa.
+pub(super) fn critical_pressure(mixture: &Mixture) -> f64 {
+    let fluids = mixture.model().fluids.iter();
+    fluids.zip(mixture.mole_fractions).map(|(fluid, fraction)| fraction * fluid.critical_pressure).sum()
 }
 
 /// Bubble or dew pressure by Raoult's law, with the incipient mole fractions.

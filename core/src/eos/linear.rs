@@ -1,13 +1,17 @@
 //! Solution of a small dense linear system by elimination with row exchange.
 
-/// Largest system: the incipient phase's components, the bulk density and the temperature.
+/// Largest system of a bubble or dew point: the incipient phase's components, the bulk density and the temperature.
 pub(crate) const LARGEST: usize = super::model::MAX_COMPONENTS + 2;
 
 pub(crate) type Vector = [f64; LARGEST];
 pub(crate) type Matrix = [Vector; LARGEST];
 
 /// Solves the leading `size` rows in place; `None` for a singular matrix.
-pub(crate) fn solve(mut matrix: Matrix, mut right: Vector, size: usize) -> Option<Vector> {
+pub(crate) fn solve<const MOST: usize>(
+    mut matrix: [[f64; MOST]; MOST],
+    mut right: [f64; MOST],
+    size: usize,
+) -> Option<[f64; MOST]> {
     for column in 0..size {
         // Rows are scaled alike by the caller, so the largest entry is a fair pivot.
         let mut pivot = column;

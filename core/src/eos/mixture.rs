@@ -1,23 +1,25 @@
 //! One phase of a mixture: pressure, fugacities and their derivatives at a temperature and partial densities.
 //!
-//! The model of Lemmon and Jacobsen (2004): the residual Helmholtz energy of the components at the mixture's reduced
+//! The multi-fluid model: the residual Helmholtz energy of the components at the mixture's reduced
 //! state, plus a departure function for each pair. A pure fluid is a mixture of one.
 //!
 //! Everything follows from the residual Helmholtz energy density over RT, Ψ(T, ρ₁ … ρₙ) = ρ·αʳ: its first derivatives
 //! with respect to the partial molar densities give the fugacities, its second their slopes. The reduced state depends
-//! on them through quadratic forms, because the mixing rules multiplied by ρ² are homogeneous of second degree:
+//! on them through forms of second degree, because the mixing rules multiplied by ρ² are homogeneous of second degree:
 //!
-//! τ = Q_T/(ρ²T), Q_T = Σᵢⱼ ρᵢρⱼ·cᵢⱼ, and δ = Q_v/ρ, Q_v alike, with cᵢᵢ the component's reducing value and
-//! 2cᵢⱼ = cᵢᵢ + cⱼⱼ + the pair's excess.
+//! τ = Q_T/(ρ²T) and δ = Q_v/ρ (see [`super::reducing`]).
 
+use super::fluid::PureFluid;
 use super::model::{GAS_CONSTANT, MAX_COMPONENTS, Model};
+use super::pair::Pair;
+use super::reducing::{Form, Value};
 use super::term::{Derivatives, Powers};
 use crate::error::Error;
 use crate::math;
 
 /// A value for each component; entries past the count are unused.
 pub type PerComponent = [f64; MAX_COMPONENTS];
-type Square = [PerComponent; MAX_COMPONENTS];
+pub(super) type Square = [PerComponent; MAX_COMPONENTS];
 
 /// A mixture of fixed overall composition.
 #[derive(Debug, Clone, Copy)]
@@ -29,10 +31,10 @@ pub struct Mixture {
     pub gas_constant: f64,
     /// kg/mol.
     pub molar_mass: f64,
-    /// cᵢⱼ of the reducing temperature, K.
-    temperatures: Square,
-    /// cᵢⱼ of the reducing molar volume, m³/mol.
-    volumes: Square,
+    /// The reducing temperature, K.
+    temperature_form: Form,
+    /// The reducing molar volume, m³/mol.
+    volume_form: Form,
 }
 
 /// A homogeneous phase at a temperature and partial densities.
@@ -54,18 +56,6 @@ pub struct Phase {
     pub ln_fugacity_by_ln_temperature: PerComponent,
     /// αʳ and its scaled derivatives in the phase's own reduced variables.
     pub residual: Derivatives,
-}
-
-/// A quadratic form of the mole fractions with its gradient and second derivatives.
-fn quadratic(matrix: &Square, fractions: &PerComponent) -> (f64, PerComponent) {
-    let mut value = 0.0;
-    let mut gradient = [0.0; MAX_COMPONENTS];
-    for ((row, fraction), slope) in matrix.iter().zip(fractions).zip(&mut gradient) {
-        let along: f64 = row.iter().zip(fractions).map(|(entry, other)| entry * other).sum();
-        value += fraction * along;
-        *slope = 2.0 * along;
-    }
-    (value, gradient)
 }
 
 impl Mixture {
@@ -115,31 +105,52 @@ impl Mixture {
                 _ => GAS_CONSTANT,
             },
             molar_mass: total_mass / total,
-            temperatures: [[0.0; MAX_COMPONENTS]; MAX_COMPONENTS],
-            volumes: [[0.0; MAX_COMPONENTS]; MAX_COMPONENTS],
+            temperature_form: Form::ZERO,
+            volume_form: Form::ZERO,
         };
         mixture.set_reducing_forms()?;
         Ok(mixture)
     }
 
     fn set_reducing_forms(&mut self) -> Result<(), Error> {
-        let rows = self.temperatures.iter_mut().zip(&mut self.volumes);
-        for ((index, first), (temperatures, volumes)) in self.model.fluids.iter().enumerate().zip(rows) {
-            let columns = temperatures.iter_mut().zip(volumes.iter_mut());
-            for ((other, second), (temperature, volume)) in self.model.fluids.iter().enumerate().zip(columns) {
-                let (mut temperature_excess, mut volume_excess) = (0.0, 0.0);
-                if index != other {
-                    let pair = self.model.pairs.iter().find(|pair| pair.joins(first, second));
-                    let Some(pair) = pair else {
-                        return Err(Error::BadComposition { reason: "a pair of components has no mixture parameters" });
-                    };
-                    (temperature_excess, volume_excess) = (pair.temperature_excess, pair.volume_excess);
+        for (i, first) in self.model.fluids.iter().enumerate() {
+            self.temperature_form.strengths[i][i] = first.reducing_temperature;
+            self.volume_form.strengths[i][i] = 1.0 / first.reducing_density;
+            for (j, second) in self.model.fluids.iter().enumerate().skip(i + 1) {
+                let Some(pair) = self.model.pairs.iter().find(|pair| pair.joins(first, second)) else {
+                    return Err(Error::BadComposition { reason: "a pair of components has no mixture parameters" });
+                };
+                let reversed = !core::ptr::eq(pair.components[0], *first);
+                let means = Pair::means(first, second);
+                for (form, rule, sums) in [
+                    (&mut self.temperature_form, &pair.temperature, means.temperature),
+                    (&mut self.volume_form, &pair.volume, means.volume),
+                ] {
+                    let (strength, skew) = rule.strength_and_skew(sums, reversed);
+                    form.strengths[i][j] = strength;
+                    form.skews[i][j] = skew;
                 }
-                *temperature = 0.5 * (first.reducing_temperature + second.reducing_temperature + temperature_excess);
-                *volume = 0.5 * (1.0 / first.reducing_density + 1.0 / second.reducing_density + volume_excess);
             }
         }
         Ok(())
+    }
+
+    /// Reducing temperature in K and molar volume in m³/mol of the overall composition.
+    pub(super) fn reducing_values(&self) -> (f64, f64) {
+        let form = |form: &Form, degree| form.at(&self.mole_fractions, self.count(), degree).value();
+        (form(&self.temperature_form, 2.0), form(&self.volume_form, 1.0))
+    }
+
+    /// Every pair with the factor of its departure function at the overall composition.
+    pub(super) fn departure_factors(&self) -> impl Iterator<Item = (&'static Pair, f64)> {
+        let fraction = |wanted: &PureFluid| -> f64 {
+            let fluids = self.model.fluids.iter().zip(self.mole_fractions);
+            fluids.filter(|(fluid, _)| core::ptr::eq(**fluid, wanted)).map(|(_, fraction)| fraction).sum()
+        };
+        self.model.pairs.iter().map(move |pair| {
+            let [first, second] = pair.components;
+            (*pair, pair.departure_factor * fraction(first) * fraction(second))
+        })
     }
 
     /// The refrigerant's model.
@@ -165,9 +176,9 @@ impl Mixture {
     pub fn phase(&self, temperature: f64, densities: &PerComponent) -> Phase {
         let density: f64 = densities.iter().sum();
         let fractions = densities.map(|partial| partial / density);
-        let (reducing_temperature, temperature_slopes) = quadratic(&self.temperatures, &fractions);
-        let (reducing_volume, volume_slopes) = quadratic(&self.volumes, &fractions);
-        let powers = Powers::at(reducing_temperature / temperature, density * reducing_volume);
+        let ln_temperature = self.temperature_form.at(&fractions, self.count(), 2.0);
+        let ln_volume = self.volume_form.at(&fractions, self.count(), 1.0);
+        let powers = Powers::at(ln_temperature.value() / temperature, density * ln_volume.value());
 
         // Residual energies: of each component with its share of the pairs, of the pairs alone, and of the mixture.
         let mut explicit = [Derivatives::default(); MAX_COMPONENTS];
@@ -175,12 +186,15 @@ impl Mixture {
         let mut pair_energies: Square = [[0.0; MAX_COMPONENTS]; MAX_COMPONENTS];
         let mut total = Derivatives::default();
         for (index, fluid) in self.model.fluids.iter().enumerate() {
-            explicit[index] = powers.sum(fluid.residual);
+            explicit[index] = powers.residual(&fluid.residual);
             total.add(fractions[index], &explicit[index]);
         }
         for (index, first) in self.model.fluids.iter().enumerate() {
             for (other, second) in self.model.fluids.iter().enumerate().skip(index + 1) {
                 let Some(pair) = self.model.pairs.iter().find(|pair| pair.joins(first, second)) else { continue };
+                if pair.departure.is_empty() {
+                    continue;
+                }
                 let sum = powers.sum(pair.departure);
                 let factor = pair.departure_factor;
                 of_pairs.add(factor * fractions[index] * fractions[other], &sum);
@@ -199,14 +213,7 @@ impl Mixture {
             temperature,
             density,
             &fractions,
-            Reduced {
-                explicit,
-                pair_energies,
-                of_pairs: of_pairs.a,
-                total,
-                ln_temperature: LogSlopes { value: reducing_temperature, slopes: temperature_slopes, degree: 2.0 },
-                ln_volume: LogSlopes { value: reducing_volume, slopes: volume_slopes, degree: 1.0 },
-            },
+            Reduced { explicit, pair_energies, of_pairs: of_pairs.a, total, ln_temperature, ln_volume },
         )
     }
 
@@ -248,8 +255,8 @@ impl Mixture {
                     + total.tt * t_k * t_l
                     + total.dt * (t_k * d_l + t_l * d_k)
                     + total.dd * d_k * d_l
-                    + total.t * (ln_temperature.second(index, other, &self.temperatures) + t_k * t_l)
-                    + total.d * (ln_volume.second(index, other, &self.volumes) + d_k * d_l);
+                    + total.t * (ln_temperature.second(index, other) + t_k * t_l)
+                    + total.d * (ln_volume.second(index, other) + d_k * d_l);
                 let ideal = if index == other { 1.0 } else { 0.0 };
                 let slope = ideal + second * fractions[other];
                 phase.ln_fugacity_slopes[index][other] = slope;
@@ -271,31 +278,6 @@ struct Reduced {
     of_pairs: f64,
     /// αʳ of the mixture.
     total: Derivatives,
-    ln_temperature: LogSlopes,
-    ln_volume: LogSlopes,
-}
-
-/// Derivatives of ln(Q/ρ^degree) with respect to partial densities, times ρ (or ρ²), for a quadratic form Q.
-struct LogSlopes {
-    /// Q/ρ².
-    value: f64,
-    /// ∂Q/∂ρₖ over ρ.
-    slopes: PerComponent,
-    /// Power of ρ in the denominator.
-    degree: f64,
-}
-
-impl LogSlopes {
-    fn relative(&self, place: usize) -> f64 {
-        self.slopes[place] / self.value
-    }
-
-    fn slope(&self, place: usize) -> f64 {
-        self.relative(place) - self.degree
-    }
-
-    /// Second derivative of the logarithm itself.
-    fn second(&self, first: usize, other: usize, form: &Square) -> f64 {
-        2.0 * form[first][other] / self.value - self.relative(first) * self.relative(other) + self.degree
-    }
+    ln_temperature: Value,
+    ln_volume: Value,
 }

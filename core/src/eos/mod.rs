@@ -4,21 +4,40 @@
 //! ([`pair`]). A [`Mixture`] is a model at a composition; it gives pressure and fugacities of a phase, bubble and dew
 //! points, densities and the critical point. Everything is in SI units with molar densities, on the stack.
 
+mod caloric;
 mod critical;
 mod density;
+mod envelope;
 mod equilibrium;
 mod estimate;
+mod flash;
 pub mod fluid;
+mod ideal;
+mod isobar;
+mod isotherm;
 mod linear;
 mod mixture;
 pub mod model;
 pub mod pair;
+mod pure;
+mod reducing;
+mod reference;
+mod root;
+mod special;
+mod state;
 mod term;
+mod viscosity;
 
 pub use critical::Critical;
+pub use envelope::Envelope;
 pub use equilibrium::{End, Equilibrium};
+pub use flash::{Fixed, TwoPhase};
 pub use fluid::PureFluid;
+pub use ideal::Ideal;
 pub use mixture::{Mixture, PerComponent, Phase};
 pub use model::{GAS_CONSTANT, MAX_COMPONENTS, Model};
-pub use pair::Pair;
-pub use term::{Derivatives, Term};
+pub use pair::{Pair, Rule};
+pub use reference::{Properties, Reference};
+pub use special::{Critical as CriticalTerm, Steep};
+pub use state::{PhaseKind, State, StateInput};
+pub use term::{Bell, Derivatives, Residual, Term};

@@ -2,12 +2,13 @@
 
 mod catalogue;
 pub mod identity;
+mod sources;
 
-pub use catalogue::{ALL, R22, R32, R125, R134A, R407C, R410A};
+pub use catalogue::*;
 pub use identity::{Component, Identity, SafetyClass};
 
 use crate::error::Error;
-use crate::saturation::SaturationCurves;
+use crate::saturation::{Points, SaturatedProperties, SaturationCurves};
 
 /// How well the properties of a refrigerant are known.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -29,18 +30,41 @@ impl Confidence {
     }
 }
 
+/// Global warming potential over 100 years, carbon dioxide = 1.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Gwp {
+    /// The potential; of a blend weighted by mass.
+    pub value: f64,
+    /// Where it comes from.
+    pub source: &'static str,
+}
+
 /// The full record of a refrigerant. Reached by reference; it refers to its curves, not they to it.
-#[derive(Debug)]
 pub struct Refrigerant {
+    /// Chemical name, or the components with their shares.
+    pub name: &'static str,
     /// The compact saturation curves, with the refrigerant's identity.
     pub curves: &'static SaturationCurves,
+    /// Saturated densities and enthalpies.
+    pub properties: &'static SaturatedProperties,
+    /// Normal boiling and critical points, computed from the equation of state.
+    pub points: &'static Points,
     /// How well the properties are known.
     pub confidence: Confidence,
+    /// Global warming potential over 100 years, with its source.
+    pub global_warming_potential: Option<Gwp>,
     /// Publications from which the numbers come.
     pub sources: &'static [&'static str],
     /// The equation of state.
     #[cfg(feature = "eos")]
     pub model: &'static crate::eos::Model,
+}
+
+/// Its designation: the tables behind it would fill pages.
+impl core::fmt::Debug for Refrigerant {
+    fn fmt(&self, formatter: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
+        formatter.debug_tuple("Refrigerant").field(&self.designation()).finish()
+    }
 }
 
 impl Refrigerant {
@@ -112,7 +136,11 @@ mod tests {
             let sum: f64 = identity.components.iter().map(|component| component.mass_fraction).sum();
             assert!((sum - 1.0).abs() < 1e-12, "{}", identity.designation);
             assert!(!refrigerant.sources.is_empty());
-            assert_eq!(identity.safety_class.is_flammable(), identity.lower_flammability_limit_kg_m3.is_some());
+            if identity.safety_class != SafetyClass::Unclassified {
+                let burns = identity.safety_class.is_flammable();
+                let limit = identity.lower_flammability_limit_kg_m3;
+                assert!(burns || limit.is_none(), "{}", identity.designation);
+            }
         }
     }
 }

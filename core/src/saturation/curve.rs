@@ -7,7 +7,7 @@ use crate::error::Error;
 pub const DEGREE: usize = 5;
 
 /// Coefficients of one piece, lowest power first, in a local variable from −1 to 1.
-type Piece = [f64; DEGREE + 1];
+pub type Piece = [f64; DEGREE + 1];
 
 #[inline]
 fn horner(piece: &Piece, local: f64) -> f64 {
@@ -19,6 +19,62 @@ fn horner(piece: &Piece, local: f64) -> f64 {
 fn horner_slope(piece: &Piece, local: f64) -> f64 {
     let [_, c1, c2, c3, c4, c5] = *piece;
     c1 + local * (2.0 * c2 + local * (3.0 * c3 + local * (4.0 * c4 + local * (5.0 * c5))))
+}
+
+/// A saturated property as a function of temperature, in even steps of temperature.
+#[derive(Debug)]
+pub struct PropertyCurve {
+    /// Lowest temperature, K.
+    pub lower: f64,
+    /// Highest temperature, K.
+    pub upper: f64,
+    /// Steps per kelvin: a power of two, so that multiplying by it is exact.
+    pub steps_per_kelvin: f64,
+    /// The polynomials, from the lowest temperature up.
+    pub pieces: &'static [Piece],
+}
+
+impl PropertyCurve {
+    /// The property at a temperature in kelvin.
+    ///
+    /// # Errors
+    /// [`Error::OutOfRange`] or [`Error::NotFinite`].
+    #[inline]
+    pub fn at(&self, temperature: f64) -> Result<f64, Error> {
+        in_even_steps(self.lower, self.upper, self.steps_per_kelvin, self.pieces, temperature)
+    }
+}
+
+#[inline]
+fn in_even_steps(
+    lower: f64,
+    upper: f64,
+    steps_per_kelvin: f64,
+    pieces: &[Piece],
+    temperature: f64,
+) -> Result<f64, Error> {
+    if !(temperature >= lower && temperature <= upper) {
+        return Err(refuse_temperature(temperature, lower, upper));
+    }
+    let steps = (temperature - lower) * steps_per_kelvin;
+    // The last piece also serves the upper limit itself, where the index may be one past it.
+    let index = (steps as usize).min(pieces.len().saturating_sub(1));
+    let Some(piece) = pieces.get(index) else {
+        return Err(refuse_temperature(temperature, lower, upper));
+    };
+    Ok(horner(piece, 2.0 * (steps - index as f64) - 1.0))
+}
+
+#[cold]
+fn refuse_temperature(value: f64, lower: f64, upper: f64) -> Error {
+    bounds::refuse(
+        "saturation temperature",
+        "K",
+        value,
+        lower,
+        upper,
+        "above it the refrigerant has no saturated state or is too near its critical point; check the unit and the refrigerant",
+    )
 }
 
 /// Saturation pressure as a function of temperature, in even steps of temperature.
@@ -45,31 +101,8 @@ impl PressureCurve {
     /// [`Error::OutOfRange`] or [`Error::NotFinite`].
     #[inline]
     pub fn at(&self, temperature: f64) -> Result<f64, Error> {
-        if !(temperature >= self.lower && temperature <= self.upper) {
-            return Err(self.refuse(temperature));
-        }
-        let steps = (temperature - self.lower) * self.steps_per_kelvin;
-        let index = steps as usize;
-        let piece = self.pieces.get(index).or(self.pieces.last());
-        let Some(piece) = piece else {
-            return Err(self.refuse(temperature));
-        };
-        // The last piece also serves the upper limit itself, where `index` may be one past it.
-        let index = index.min(self.pieces.len().saturating_sub(1));
-        let local = 2.0 * (steps - index as f64) - 1.0;
-        Ok(horner(piece, local).clamp_to(self.lowest_pressure, self.highest_pressure))
-    }
-
-    #[cold]
-    fn refuse(&self, value: f64) -> Error {
-        bounds::refuse(
-            "saturation temperature",
-            "K",
-            value,
-            self.lower,
-            self.upper,
-            "above it the refrigerant has no saturated state or is too near its critical point; check the unit and the refrigerant",
-        )
+        let pressure = in_even_steps(self.lower, self.upper, self.steps_per_kelvin, self.pieces, temperature)?;
+        Ok(pressure.clamp_to(self.lowest_pressure, self.highest_pressure))
     }
 }
 

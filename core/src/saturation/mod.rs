@@ -7,7 +7,7 @@
 mod curve;
 pub mod table;
 
-pub use curve::{DEGREE, PressureCurve, TemperatureCurve};
+pub use curve::{DEGREE, Piece, PressureCurve, PropertyCurve, TemperatureCurve};
 pub use table::*;
 
 use crate::error::Error;
@@ -33,7 +33,6 @@ pub struct SaturationLine {
 /// assert!((R410A.superheat(line, suction)?.fahrenheit() - 22.2).abs() < 0.05);
 /// # Ok::<(), satline::Error>(())
 /// ```
-#[derive(Debug)]
 pub struct SaturationCurves {
     /// What the refrigerant is.
     pub identity: &'static Identity,
@@ -41,6 +40,44 @@ pub struct SaturationCurves {
     pub bubble: &'static SaturationLine,
     /// Dew: where the last liquid goes.
     pub dew: &'static SaturationLine,
+}
+
+/// Properties along the saturation line, as functions of temperature: of liquid on the bubble line and of vapour on the
+/// dew line, each of the refrigerant's overall composition.
+#[derive(Debug)]
+pub struct SaturatedProperties {
+    /// Density of saturated liquid, kg/m³.
+    pub liquid_density: PropertyCurve,
+    /// Density of saturated vapour, kg/m³.
+    pub vapor_density: PropertyCurve,
+    /// Enthalpy of saturated liquid, J/kg, by the reference state of the full record.
+    pub liquid_enthalpy: PropertyCurve,
+    /// Enthalpy of saturated vapour, J/kg, by the reference state of the full record.
+    pub vapor_enthalpy: PropertyCurve,
+}
+
+/// Fixed points of a refrigerant, computed from its equation of state.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Points {
+    /// Bubble temperature at 101 325 Pa, K; none for a refrigerant that is solid there.
+    pub normal_bubble_temperature_k: Option<f64>,
+    /// Dew temperature at 101 325 Pa, K.
+    pub normal_dew_temperature_k: Option<f64>,
+    /// Critical temperature, K.
+    pub critical_temperature_k: f64,
+    /// Critical pressure, Pa.
+    pub critical_pressure_pa: f64,
+    /// Critical density, kg/m³.
+    pub critical_density_kg_m3: f64,
+    /// Molar mass, kg/mol.
+    pub molar_mass_kg_mol: f64,
+}
+
+/// Its designation: the tables behind it would fill pages.
+impl core::fmt::Debug for SaturationCurves {
+    fn fmt(&self, formatter: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
+        formatter.debug_tuple("SaturationCurves").field(&self.designation()).finish()
+    }
 }
 
 impl PartialEq for SaturationCurves {

@@ -41,15 +41,15 @@ pub const SATLINE_FIELD_SUPPLY_DRY_BULB_K: i32 = 4;
 pub const SATLINE_FIELD_SUPPLY_WET_BULB_K: i32 = 5;
 /// Field: ambient pressure 50000 to 110000 Pa.
 pub const SATLINE_FIELD_AMBIENT_PRESSURE_PA: i32 = 6;
-/// Field: absolute pressure 0.001 to 30000000 Pa.
+/// Field: absolute pressure 0.000001 to 30000000 Pa.
 pub const SATLINE_FIELD_SUCTION_PRESSURE_PA: i32 = 7;
 /// Field: temperature 50 to 700 K.
 pub const SATLINE_FIELD_SUCTION_LINE_TEMPERATURE_K: i32 = 8;
-/// Field: absolute pressure 0.001 to 30000000 Pa.
+/// Field: absolute pressure 0.000001 to 30000000 Pa.
 pub const SATLINE_FIELD_LIQUID_PRESSURE_PA: i32 = 9;
 /// Field: temperature 50 to 700 K.
 pub const SATLINE_FIELD_LIQUID_LINE_TEMPERATURE_K: i32 = 10;
-/// Field: absolute pressure 0.001 to 30000000 Pa.
+/// Field: absolute pressure 0.000001 to 30000000 Pa.
 pub const SATLINE_FIELD_DISCHARGE_PRESSURE_PA: i32 = 11;
 /// Field: temperature 50 to 700 K.
 pub const SATLINE_FIELD_DISCHARGE_LINE_TEMPERATURE_K: i32 = 12;
@@ -336,7 +336,7 @@ pub const SATLINE_MISSING_REFRIGERANT: i32 = 100;
 /// Missing: the metering.
 pub const SATLINE_MISSING_METERING: i32 = 101;
 /// The lowest accepted absolute pressure, Pa.
-pub const SATLINE_ABSOLUTE_PRESSURE_LOWEST_PA: f64 = 0.001;
+pub const SATLINE_ABSOLUTE_PRESSURE_LOWEST_PA: f64 = 1e-6;
 /// The highest accepted absolute pressure, Pa.
 pub const SATLINE_ABSOLUTE_PRESSURE_HIGHEST_PA: f64 = 30000000.0;
 /// The lowest accepted gauge pressure, Pa.
@@ -359,6 +359,22 @@ pub const SATLINE_TEMPERATURE_HIGHEST_K: f64 = 700.0;
 pub const SATLINE_AIR_TEMPERATURE_LOWEST_K: f64 = 213.15;
 /// The highest accepted air temperature, K.
 pub const SATLINE_AIR_TEMPERATURE_HIGHEST_K: f64 = 343.15;
+/// The lowest accepted molar density, mol/m3.
+pub const SATLINE_MOLAR_DENSITY_LOWEST_MOL_M3: f64 = 1e-9;
+/// The highest accepted molar density, mol/m3.
+pub const SATLINE_MOLAR_DENSITY_HIGHEST_MOL_M3: f64 = 100000.0;
+/// The lowest accepted quality, kg/kg.
+pub const SATLINE_QUALITY_LOWEST_KG_KG: f64 = 0.0;
+/// The highest accepted quality, kg/kg.
+pub const SATLINE_QUALITY_HIGHEST_KG_KG: f64 = 1.0;
+/// The lowest accepted enthalpy, J/kg.
+pub const SATLINE_ENTHALPY_LOWEST_J_KG: f64 = -5000000.0;
+/// The highest accepted enthalpy, J/kg.
+pub const SATLINE_ENTHALPY_HIGHEST_J_KG: f64 = 5000000.0;
+/// The lowest accepted entropy, J/(kg K).
+pub const SATLINE_ENTROPY_LOWEST_J_KG_K: f64 = -50000.0;
+/// The highest accepted entropy, J/(kg K).
+pub const SATLINE_ENTROPY_HIGHEST_J_KG_K: f64 = 50000.0;
 /// The lowest accepted temperature difference, K.
 pub const SATLINE_TEMPERATURE_DIFFERENCE_LOWEST_K: f64 = -650.0;
 /// The highest accepted temperature difference, K.

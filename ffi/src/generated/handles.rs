@@ -2,13 +2,65 @@
 
 use crate::handle::Refrigerant;
 
+/// R-11; safety class A1.
+#[unsafe(no_mangle)]
+pub static SATLINE_R11: Refrigerant = Refrigerant::of(&satline::saturation::R11);
+
+/// R-12; safety class A1.
+#[unsafe(no_mangle)]
+pub static SATLINE_R12: Refrigerant = Refrigerant::of(&satline::saturation::R12);
+
+/// R-13; safety class A1.
+#[unsafe(no_mangle)]
+pub static SATLINE_R13: Refrigerant = Refrigerant::of(&satline::saturation::R13);
+
+/// R-13I1; safety class A1.
+#[unsafe(no_mangle)]
+pub static SATLINE_R13I1: Refrigerant = Refrigerant::of(&satline::saturation::R13I1);
+
+/// R-14; safety class A1.
+#[unsafe(no_mangle)]
+pub static SATLINE_R14: Refrigerant = Refrigerant::of(&satline::saturation::R14);
+
 /// R-22; safety class A1.
 #[unsafe(no_mangle)]
 pub static SATLINE_R22: Refrigerant = Refrigerant::of(&satline::saturation::R22);
 
+/// R-23; safety class A1.
+#[unsafe(no_mangle)]
+pub static SATLINE_R23: Refrigerant = Refrigerant::of(&satline::saturation::R23);
+
 /// R-32; safety class A2L.
 #[unsafe(no_mangle)]
 pub static SATLINE_R32: Refrigerant = Refrigerant::of(&satline::saturation::R32);
+
+/// R-41; safety class unclassified.
+#[unsafe(no_mangle)]
+pub static SATLINE_R41: Refrigerant = Refrigerant::of(&satline::saturation::R41);
+
+/// R-113; safety class A1.
+#[unsafe(no_mangle)]
+pub static SATLINE_R113: Refrigerant = Refrigerant::of(&satline::saturation::R113);
+
+/// R-114; safety class A1.
+#[unsafe(no_mangle)]
+pub static SATLINE_R114: Refrigerant = Refrigerant::of(&satline::saturation::R114);
+
+/// R-115; safety class A1.
+#[unsafe(no_mangle)]
+pub static SATLINE_R115: Refrigerant = Refrigerant::of(&satline::saturation::R115);
+
+/// R-116; safety class A1.
+#[unsafe(no_mangle)]
+pub static SATLINE_R116: Refrigerant = Refrigerant::of(&satline::saturation::R116);
+
+/// R-123; safety class B1.
+#[unsafe(no_mangle)]
+pub static SATLINE_R123: Refrigerant = Refrigerant::of(&satline::saturation::R123);
+
+/// R-124; safety class A1.
+#[unsafe(no_mangle)]
+pub static SATLINE_R124: Refrigerant = Refrigerant::of(&satline::saturation::R124);
 
 /// R-125; safety class A1.
 #[unsafe(no_mangle)]
@@ -18,13 +70,509 @@ pub static SATLINE_R125: Refrigerant = Refrigerant::of(&satline::saturation::R12
 #[unsafe(no_mangle)]
 pub static SATLINE_R134A: Refrigerant = Refrigerant::of(&satline::saturation::R134A);
 
+/// R-141b; safety class unclassified.
+#[unsafe(no_mangle)]
+pub static SATLINE_R141B: Refrigerant = Refrigerant::of(&satline::saturation::R141B);
+
+/// R-142b; safety class A2.
+#[unsafe(no_mangle)]
+pub static SATLINE_R142B: Refrigerant = Refrigerant::of(&satline::saturation::R142B);
+
+/// R-143a; safety class A2L.
+#[unsafe(no_mangle)]
+pub static SATLINE_R143A: Refrigerant = Refrigerant::of(&satline::saturation::R143A);
+
+/// R-152a; safety class A2.
+#[unsafe(no_mangle)]
+pub static SATLINE_R152A: Refrigerant = Refrigerant::of(&satline::saturation::R152A);
+
+/// R-161; safety class unclassified.
+#[unsafe(no_mangle)]
+pub static SATLINE_R161: Refrigerant = Refrigerant::of(&satline::saturation::R161);
+
+/// R-170; safety class A3.
+#[unsafe(no_mangle)]
+pub static SATLINE_R170: Refrigerant = Refrigerant::of(&satline::saturation::R170);
+
+/// R-218; safety class A1.
+#[unsafe(no_mangle)]
+pub static SATLINE_R218: Refrigerant = Refrigerant::of(&satline::saturation::R218);
+
+/// R-227ea; safety class A1.
+#[unsafe(no_mangle)]
+pub static SATLINE_R227EA: Refrigerant = Refrigerant::of(&satline::saturation::R227EA);
+
+/// R-236fa; safety class A1.
+#[unsafe(no_mangle)]
+pub static SATLINE_R236FA: Refrigerant = Refrigerant::of(&satline::saturation::R236FA);
+
+/// R-245fa; safety class B1.
+#[unsafe(no_mangle)]
+pub static SATLINE_R245FA: Refrigerant = Refrigerant::of(&satline::saturation::R245FA);
+
+/// R-290; safety class A3.
+#[unsafe(no_mangle)]
+pub static SATLINE_R290: Refrigerant = Refrigerant::of(&satline::saturation::R290);
+
+/// R-C318; safety class A1.
+#[unsafe(no_mangle)]
+pub static SATLINE_RC318: Refrigerant = Refrigerant::of(&satline::saturation::RC318);
+
+/// R-404A: R-125 44 %, R-143a 52 %, R-134a 4 % by mass; safety class A1.
+#[unsafe(no_mangle)]
+pub static SATLINE_R404A: Refrigerant = Refrigerant::of(&satline::saturation::R404A);
+
+/// R-407A: R-32 20 %, R-125 40 %, R-134a 40 % by mass; safety class A1.
+#[unsafe(no_mangle)]
+pub static SATLINE_R407A: Refrigerant = Refrigerant::of(&satline::saturation::R407A);
+
+/// R-407B: R-32 10 %, R-125 70 %, R-134a 20 % by mass; safety class A1.
+#[unsafe(no_mangle)]
+pub static SATLINE_R407B: Refrigerant = Refrigerant::of(&satline::saturation::R407B);
+
 /// R-407C: R-32 23 %, R-125 25 %, R-134a 52 % by mass; safety class A1.
 #[unsafe(no_mangle)]
 pub static SATLINE_R407C: Refrigerant = Refrigerant::of(&satline::saturation::R407C);
+
+/// R-407D: R-32 15 %, R-125 15 %, R-134a 70 % by mass; safety class A1.
+#[unsafe(no_mangle)]
+pub static SATLINE_R407D: Refrigerant = Refrigerant::of(&satline::saturation::R407D);
+
+/// R-407E: R-32 25 %, R-125 15 %, R-134a 60 % by mass; safety class A1.
+#[unsafe(no_mangle)]
+pub static SATLINE_R407E: Refrigerant = Refrigerant::of(&satline::saturation::R407E);
+
+/// R-407F: R-32 30 %, R-125 30 %, R-134a 40 % by mass; safety class A1.
+#[unsafe(no_mangle)]
+pub static SATLINE_R407F: Refrigerant = Refrigerant::of(&satline::saturation::R407F);
+
+/// R-407G: R-32 2.5 %, R-125 2.5 %, R-134a 95 % by mass; safety class A1.
+#[unsafe(no_mangle)]
+pub static SATLINE_R407G: Refrigerant = Refrigerant::of(&satline::saturation::R407G);
+
+/// R-407H: R-32 32.5 %, R-125 15 %, R-134a 52.5 % by mass; safety class A1.
+#[unsafe(no_mangle)]
+pub static SATLINE_R407H: Refrigerant = Refrigerant::of(&satline::saturation::R407H);
+
+/// R-407I: R-32 19.5 %, R-125 8.5 %, R-134a 72 % by mass; safety class A1.
+#[unsafe(no_mangle)]
+pub static SATLINE_R407I: Refrigerant = Refrigerant::of(&satline::saturation::R407I);
 
 /// R-410A: R-32 50 %, R-125 50 % by mass; safety class A1.
 #[unsafe(no_mangle)]
 pub static SATLINE_R410A: Refrigerant = Refrigerant::of(&satline::saturation::R410A);
 
+/// R-410B: R-32 45 %, R-125 55 % by mass; safety class A1.
+#[unsafe(no_mangle)]
+pub static SATLINE_R410B: Refrigerant = Refrigerant::of(&satline::saturation::R410B);
+
+/// R-411A: R-1270 1.5 %, R-22 87.5 %, R-152a 11 % by mass; safety class A2.
+#[unsafe(no_mangle)]
+pub static SATLINE_R411A: Refrigerant = Refrigerant::of(&satline::saturation::R411A);
+
+/// R-411B: R-1270 3 %, R-22 94 %, R-152a 3 % by mass; safety class A2.
+#[unsafe(no_mangle)]
+pub static SATLINE_R411B: Refrigerant = Refrigerant::of(&satline::saturation::R411B);
+
+/// R-415A: R-22 82 %, R-152a 18 % by mass; safety class A2.
+#[unsafe(no_mangle)]
+pub static SATLINE_R415A: Refrigerant = Refrigerant::of(&satline::saturation::R415A);
+
+/// R-415B: R-22 25 %, R-152a 75 % by mass; safety class A2.
+#[unsafe(no_mangle)]
+pub static SATLINE_R415B: Refrigerant = Refrigerant::of(&satline::saturation::R415B);
+
+/// R-417A: R-125 46.6 %, R-134a 50 %, R-600 3.4 % by mass; safety class A1.
+#[unsafe(no_mangle)]
+pub static SATLINE_R417A: Refrigerant = Refrigerant::of(&satline::saturation::R417A);
+
+/// R-417B: R-125 79 %, R-134a 18.3 %, R-600 2.7 % by mass; safety class A1.
+#[unsafe(no_mangle)]
+pub static SATLINE_R417B: Refrigerant = Refrigerant::of(&satline::saturation::R417B);
+
+/// R-417C: R-125 19.5 %, R-134a 78.8 %, R-600 1.7 % by mass; safety class A1.
+#[unsafe(no_mangle)]
+pub static SATLINE_R417C: Refrigerant = Refrigerant::of(&satline::saturation::R417C);
+
+/// R-418A: R-290 1.5 %, R-22 96 %, R-152a 2.5 % by mass; safety class A2.
+#[unsafe(no_mangle)]
+pub static SATLINE_R418A: Refrigerant = Refrigerant::of(&satline::saturation::R418A);
+
+/// R-420A: R-134a 88 %, R-142b 12 % by mass; safety class A1.
+#[unsafe(no_mangle)]
+pub static SATLINE_R420A: Refrigerant = Refrigerant::of(&satline::saturation::R420A);
+
+/// R-421A: R-125 58 %, R-134a 42 % by mass; safety class A1.
+#[unsafe(no_mangle)]
+pub static SATLINE_R421A: Refrigerant = Refrigerant::of(&satline::saturation::R421A);
+
+/// R-421B: R-125 85 %, R-134a 15 % by mass; safety class A1.
+#[unsafe(no_mangle)]
+pub static SATLINE_R421B: Refrigerant = Refrigerant::of(&satline::saturation::R421B);
+
+/// R-422A: R-125 85.1 %, R-134a 11.5 %, R-600a 3.4 % by mass; safety class A1.
+#[unsafe(no_mangle)]
+pub static SATLINE_R422A: Refrigerant = Refrigerant::of(&satline::saturation::R422A);
+
+/// R-422B: R-125 55 %, R-134a 42 %, R-600a 3 % by mass; safety class A1.
+#[unsafe(no_mangle)]
+pub static SATLINE_R422B: Refrigerant = Refrigerant::of(&satline::saturation::R422B);
+
+/// R-422C: R-125 82 %, R-134a 15 %, R-600a 3 % by mass; safety class A1.
+#[unsafe(no_mangle)]
+pub static SATLINE_R422C: Refrigerant = Refrigerant::of(&satline::saturation::R422C);
+
+/// R-422D: R-125 65.1 %, R-134a 31.5 %, R-600a 3.4 % by mass; safety class A1.
+#[unsafe(no_mangle)]
+pub static SATLINE_R422D: Refrigerant = Refrigerant::of(&satline::saturation::R422D);
+
+/// R-422E: R-125 58 %, R-134a 39.3 %, R-600a 2.7 % by mass; safety class A1.
+#[unsafe(no_mangle)]
+pub static SATLINE_R422E: Refrigerant = Refrigerant::of(&satline::saturation::R422E);
+
+/// R-423A: R-134a 52.5 %, R-227ea 47.5 % by mass; safety class A1.
+#[unsafe(no_mangle)]
+pub static SATLINE_R423A: Refrigerant = Refrigerant::of(&satline::saturation::R423A);
+
+/// R-425A: R-32 18.5 %, R-134a 69.5 %, R-227ea 12 % by mass; safety class A1.
+#[unsafe(no_mangle)]
+pub static SATLINE_R425A: Refrigerant = Refrigerant::of(&satline::saturation::R425A);
+
+/// R-427A: R-32 15 %, R-125 25 %, R-143a 10 %, R-134a 50 % by mass; safety class A1.
+#[unsafe(no_mangle)]
+pub static SATLINE_R427A: Refrigerant = Refrigerant::of(&satline::saturation::R427A);
+
+/// R-427C: R-32 25 %, R-125 25 %, R-143a 10 %, R-134a 40 % by mass; safety class A1.
+#[unsafe(no_mangle)]
+pub static SATLINE_R427C: Refrigerant = Refrigerant::of(&satline::saturation::R427C);
+
+/// R-428A: R-125 77.5 %, R-143a 20 %, R-290 0.6 %, R-600a 1.9 % by mass; safety class A1.
+#[unsafe(no_mangle)]
+pub static SATLINE_R428A: Refrigerant = Refrigerant::of(&satline::saturation::R428A);
+
+/// R-430A: R-152a 76 %, R-600a 24 % by mass; safety class A3.
+#[unsafe(no_mangle)]
+pub static SATLINE_R430A: Refrigerant = Refrigerant::of(&satline::saturation::R430A);
+
+/// R-431A: R-290 71 %, R-152a 29 % by mass; safety class A3.
+#[unsafe(no_mangle)]
+pub static SATLINE_R431A: Refrigerant = Refrigerant::of(&satline::saturation::R431A);
+
+/// R-433A: R-1270 30 %, R-290 70 % by mass; safety class A3.
+#[unsafe(no_mangle)]
+pub static SATLINE_R433A: Refrigerant = Refrigerant::of(&satline::saturation::R433A);
+
+/// R-433B: R-1270 5 %, R-290 95 % by mass; safety class A3.
+#[unsafe(no_mangle)]
+pub static SATLINE_R433B: Refrigerant = Refrigerant::of(&satline::saturation::R433B);
+
+/// R-433C: R-1270 25 %, R-290 75 % by mass; safety class A3.
+#[unsafe(no_mangle)]
+pub static SATLINE_R433C: Refrigerant = Refrigerant::of(&satline::saturation::R433C);
+
+/// R-434A: R-125 63.2 %, R-143a 18 %, R-134a 16 %, R-600a 2.8 % by mass; safety class A1.
+#[unsafe(no_mangle)]
+pub static SATLINE_R434A: Refrigerant = Refrigerant::of(&satline::saturation::R434A);
+
+/// R-436A: R-290 56 %, R-600a 44 % by mass; safety class A3.
+#[unsafe(no_mangle)]
+pub static SATLINE_R436A: Refrigerant = Refrigerant::of(&satline::saturation::R436A);
+
+/// R-436B: R-290 52 %, R-600a 48 % by mass; safety class A3.
+#[unsafe(no_mangle)]
+pub static SATLINE_R436B: Refrigerant = Refrigerant::of(&satline::saturation::R436B);
+
+/// R-436C: R-290 95 %, R-600a 5 % by mass; safety class A3.
+#[unsafe(no_mangle)]
+pub static SATLINE_R436C: Refrigerant = Refrigerant::of(&satline::saturation::R436C);
+
+/// R-439A: R-32 50 %, R-125 47 %, R-600a 3 % by mass; safety class A2.
+#[unsafe(no_mangle)]
+pub static SATLINE_R439A: Refrigerant = Refrigerant::of(&satline::saturation::R439A);
+
+/// R-440A: R-290 0.6 %, R-134a 1.6 %, R-152a 97.8 % by mass; safety class A2.
+#[unsafe(no_mangle)]
+pub static SATLINE_R440A: Refrigerant = Refrigerant::of(&satline::saturation::R440A);
+
+/// R-441A: R-170 3.1 %, R-290 54.8 %, R-600a 6 %, R-600 36.1 % by mass; safety class A3.
+#[unsafe(no_mangle)]
+pub static SATLINE_R441A: Refrigerant = Refrigerant::of(&satline::saturation::R441A);
+
+/// R-442A: R-32 31 %, R-125 31 %, R-134a 30 %, R-152a 3 %, R-227ea 5 % by mass; safety class A1.
+#[unsafe(no_mangle)]
+pub static SATLINE_R442A: Refrigerant = Refrigerant::of(&satline::saturation::R442A);
+
+/// R-443A: R-1270 55 %, R-290 40 %, R-600a 5 % by mass; safety class A3.
+#[unsafe(no_mangle)]
+pub static SATLINE_R443A: Refrigerant = Refrigerant::of(&satline::saturation::R443A);
+
+/// R-444A: R-32 12 %, R-152a 5 %, R-1234ze(E) 83 % by mass; safety class A2L.
+#[unsafe(no_mangle)]
+pub static SATLINE_R444A: Refrigerant = Refrigerant::of(&satline::saturation::R444A);
+
+/// R-444B: R-32 41.5 %, R-152a 10 %, R-1234ze(E) 48.5 % by mass; safety class A2L.
+#[unsafe(no_mangle)]
+pub static SATLINE_R444B: Refrigerant = Refrigerant::of(&satline::saturation::R444B);
+
+/// R-445A: R-744 6 %, R-134a 9 %, R-1234ze(E) 85 % by mass; safety class A2L.
+#[unsafe(no_mangle)]
+pub static SATLINE_R445A: Refrigerant = Refrigerant::of(&satline::saturation::R445A);
+
+/// R-447A: R-32 68 %, R-125 3.5 %, R-1234ze(E) 28.5 % by mass; safety class A2L.
+#[unsafe(no_mangle)]
+pub static SATLINE_R447A: Refrigerant = Refrigerant::of(&satline::saturation::R447A);
+
+/// R-447B: R-32 68 %, R-125 8 %, R-1234ze(E) 24 % by mass; safety class A2L.
+#[unsafe(no_mangle)]
+pub static SATLINE_R447B: Refrigerant = Refrigerant::of(&satline::saturation::R447B);
+
+/// R-448A: R-32 26 %, R-125 26 %, R-1234yf 20 %, R-134a 21 %, R-1234ze(E) 7 % by mass; safety class A1.
+#[unsafe(no_mangle)]
+pub static SATLINE_R448A: Refrigerant = Refrigerant::of(&satline::saturation::R448A);
+
+/// R-448B: R-32 21 %, R-125 21 %, R-1234yf 20 %, R-134a 31 %, R-1234ze(E) 7 % by mass; safety class A1.
+#[unsafe(no_mangle)]
+pub static SATLINE_R448B: Refrigerant = Refrigerant::of(&satline::saturation::R448B);
+
+/// R-449A: R-32 24.3 %, R-125 24.7 %, R-1234yf 25.3 %, R-134a 25.7 % by mass; safety class A1.
+#[unsafe(no_mangle)]
+pub static SATLINE_R449A: Refrigerant = Refrigerant::of(&satline::saturation::R449A);
+
+/// R-449B: R-32 25.2 %, R-125 24.3 %, R-1234yf 23.2 %, R-134a 27.3 % by mass; safety class A1.
+#[unsafe(no_mangle)]
+pub static SATLINE_R449B: Refrigerant = Refrigerant::of(&satline::saturation::R449B);
+
+/// R-449C: R-32 20 %, R-125 20 %, R-1234yf 31 %, R-134a 29 % by mass; safety class A1.
+#[unsafe(no_mangle)]
+pub static SATLINE_R449C: Refrigerant = Refrigerant::of(&satline::saturation::R449C);
+
+/// R-450A: R-134a 42 %, R-1234ze(E) 58 % by mass; safety class A1.
+#[unsafe(no_mangle)]
+pub static SATLINE_R450A: Refrigerant = Refrigerant::of(&satline::saturation::R450A);
+
+/// R-451A: R-1234yf 89.8 %, R-134a 10.2 % by mass; safety class A2L.
+#[unsafe(no_mangle)]
+pub static SATLINE_R451A: Refrigerant = Refrigerant::of(&satline::saturation::R451A);
+
+/// R-451B: R-1234yf 88.8 %, R-134a 11.2 % by mass; safety class A2L.
+#[unsafe(no_mangle)]
+pub static SATLINE_R451B: Refrigerant = Refrigerant::of(&satline::saturation::R451B);
+
+/// R-452A: R-32 11 %, R-125 59 %, R-1234yf 30 % by mass; safety class A1.
+#[unsafe(no_mangle)]
+pub static SATLINE_R452A: Refrigerant = Refrigerant::of(&satline::saturation::R452A);
+
+/// R-452B: R-32 67 %, R-125 7 %, R-1234yf 26 % by mass; safety class A2L.
+#[unsafe(no_mangle)]
+pub static SATLINE_R452B: Refrigerant = Refrigerant::of(&satline::saturation::R452B);
+
+/// R-452C: R-32 12.5 %, R-125 61 %, R-1234yf 26.5 % by mass; safety class A1.
+#[unsafe(no_mangle)]
+pub static SATLINE_R452C: Refrigerant = Refrigerant::of(&satline::saturation::R452C);
+
+/// R-454A: R-32 35 %, R-1234yf 65 % by mass; safety class A2L.
+#[unsafe(no_mangle)]
+pub static SATLINE_R454A: Refrigerant = Refrigerant::of(&satline::saturation::R454A);
+
+/// R-454B: R-32 68.9 %, R-1234yf 31.1 % by mass; safety class A2L.
+#[unsafe(no_mangle)]
+pub static SATLINE_R454B: Refrigerant = Refrigerant::of(&satline::saturation::R454B);
+
+/// R-454C: R-32 21.5 %, R-1234yf 78.5 % by mass; safety class A2L.
+#[unsafe(no_mangle)]
+pub static SATLINE_R454C: Refrigerant = Refrigerant::of(&satline::saturation::R454C);
+
+/// R-455A: R-744 3 %, R-32 21.5 %, R-1234yf 75.5 % by mass; safety class A2L.
+#[unsafe(no_mangle)]
+pub static SATLINE_R455A: Refrigerant = Refrigerant::of(&satline::saturation::R455A);
+
+/// R-456A: R-32 6 %, R-134a 45 %, R-1234ze(E) 49 % by mass; safety class A1.
+#[unsafe(no_mangle)]
+pub static SATLINE_R456A: Refrigerant = Refrigerant::of(&satline::saturation::R456A);
+
+/// R-457A: R-32 18 %, R-1234yf 70 %, R-152a 12 % by mass; safety class A2L.
+#[unsafe(no_mangle)]
+pub static SATLINE_R457A: Refrigerant = Refrigerant::of(&satline::saturation::R457A);
+
+/// R-457B: R-32 35 %, R-1234yf 55 %, R-152a 10 % by mass; safety class A2L.
+#[unsafe(no_mangle)]
+pub static SATLINE_R457B: Refrigerant = Refrigerant::of(&satline::saturation::R457B);
+
+/// R-457C: R-32 7.5 %, R-1234yf 78 %, R-152a 14.5 % by mass; safety class A2L.
+#[unsafe(no_mangle)]
+pub static SATLINE_R457C: Refrigerant = Refrigerant::of(&satline::saturation::R457C);
+
+/// R-459A: R-32 68 %, R-1234yf 26 %, R-1234ze(E) 6 % by mass; safety class A2L.
+#[unsafe(no_mangle)]
+pub static SATLINE_R459A: Refrigerant = Refrigerant::of(&satline::saturation::R459A);
+
+/// R-459B: R-32 21 %, R-1234yf 69 %, R-1234ze(E) 10 % by mass; safety class A2L.
+#[unsafe(no_mangle)]
+pub static SATLINE_R459B: Refrigerant = Refrigerant::of(&satline::saturation::R459B);
+
+/// R-460A: R-32 12 %, R-125 52 %, R-134a 14 %, R-1234ze(E) 22 % by mass; safety class A1.
+#[unsafe(no_mangle)]
+pub static SATLINE_R460A: Refrigerant = Refrigerant::of(&satline::saturation::R460A);
+
+/// R-460B: R-32 28 %, R-125 25 %, R-134a 20 %, R-1234ze(E) 27 % by mass; safety class A1.
+#[unsafe(no_mangle)]
+pub static SATLINE_R460B: Refrigerant = Refrigerant::of(&satline::saturation::R460B);
+
+/// R-460C: R-32 2.5 %, R-125 2.5 %, R-134a 46 %, R-1234ze(E) 49 % by mass; safety class A1.
+#[unsafe(no_mangle)]
+pub static SATLINE_R460C: Refrigerant = Refrigerant::of(&satline::saturation::R460C);
+
+/// R-462A: R-32 9 %, R-125 42 %, R-143a 2 %, R-134a 44 %, R-600 3 % by mass; safety class A2.
+#[unsafe(no_mangle)]
+pub static SATLINE_R462A: Refrigerant = Refrigerant::of(&satline::saturation::R462A);
+
+/// R-463A: R-744 6 %, R-32 36 %, R-125 30 %, R-1234yf 14 %, R-134a 14 % by mass; safety class A1.
+#[unsafe(no_mangle)]
+pub static SATLINE_R463A: Refrigerant = Refrigerant::of(&satline::saturation::R463A);
+
+/// R-464A: R-32 27 %, R-125 27 %, R-1234ze(E) 40 %, R-227ea 6 % by mass; safety class A1.
+#[unsafe(no_mangle)]
+pub static SATLINE_R464A: Refrigerant = Refrigerant::of(&satline::saturation::R464A);
+
+/// R-465A: R-32 21 %, R-290 7.9 %, R-1234yf 71.1 % by mass; safety class A2.
+#[unsafe(no_mangle)]
+pub static SATLINE_R465A: Refrigerant = Refrigerant::of(&satline::saturation::R465A);
+
+/// R-466A: R-32 49 %, R-125 11.5 %, R-13I1 39.5 % by mass; safety class A1.
+#[unsafe(no_mangle)]
+pub static SATLINE_R466A: Refrigerant = Refrigerant::of(&satline::saturation::R466A);
+
+/// R-467A: R-32 22 %, R-125 5 %, R-134a 72.4 %, R-600a 0.6 % by mass; safety class A2L.
+#[unsafe(no_mangle)]
+pub static SATLINE_R467A: Refrigerant = Refrigerant::of(&satline::saturation::R467A);
+
+/// R-469A: R-744 35 %, R-32 32.5 %, R-125 32.5 % by mass; safety class A1.
+#[unsafe(no_mangle)]
+pub static SATLINE_R469A: Refrigerant = Refrigerant::of(&satline::saturation::R469A);
+
+/// R-470A: R-744 10 %, R-32 17 %, R-125 19 %, R-134a 7 %, R-1234ze(E) 44 %, R-227ea 3 % by mass; safety class A1.
+#[unsafe(no_mangle)]
+pub static SATLINE_R470A: Refrigerant = Refrigerant::of(&satline::saturation::R470A);
+
+/// R-470B: R-744 10 %, R-32 11.5 %, R-125 11.5 %, R-134a 3 %, R-1234ze(E) 57 %, R-227ea 7 % by mass; safety class A1.
+#[unsafe(no_mangle)]
+pub static SATLINE_R470B: Refrigerant = Refrigerant::of(&satline::saturation::R470B);
+
+/// R-471A: R-1234ze(E) 78.7 %, R-227ea 4.3 %, R-1336mzz(E) 17 % by mass; safety class A1.
+#[unsafe(no_mangle)]
+pub static SATLINE_R471A: Refrigerant = Refrigerant::of(&satline::saturation::R471A);
+
+/// R-472A: R-744 69 %, R-32 12 %, R-134a 19 % by mass; safety class A1.
+#[unsafe(no_mangle)]
+pub static SATLINE_R472A: Refrigerant = Refrigerant::of(&satline::saturation::R472A);
+
+/// R-472B: R-744 58 %, R-32 10 %, R-134a 32 % by mass; safety class A1.
+#[unsafe(no_mangle)]
+pub static SATLINE_R472B: Refrigerant = Refrigerant::of(&satline::saturation::R472B);
+
+/// R-475A: R-1234yf 45 %, R-134a 43 %, R-1234ze(E) 12 % by mass; safety class A1.
+#[unsafe(no_mangle)]
+pub static SATLINE_R475A: Refrigerant = Refrigerant::of(&satline::saturation::R475A);
+
+/// R-476A: R-134a 10 %, R-1234ze(E) 78 %, R-1336mzz(E) 12 % by mass; safety class A1.
+#[unsafe(no_mangle)]
+pub static SATLINE_R476A: Refrigerant = Refrigerant::of(&satline::saturation::R476A);
+
+/// R-12 73.8 %, R-152a 26.2 % by mass; safety class A1.
+#[unsafe(no_mangle)]
+pub static SATLINE_R500: Refrigerant = Refrigerant::of(&satline::saturation::R500);
+
+/// R-22 48.8 %, R-115 51.2 % by mass; safety class A1.
+#[unsafe(no_mangle)]
+pub static SATLINE_R502: Refrigerant = Refrigerant::of(&satline::saturation::R502);
+
+/// R-507A: R-125 50 %, R-143a 50 % by mass; safety class A1.
+#[unsafe(no_mangle)]
+pub static SATLINE_R507A: Refrigerant = Refrigerant::of(&satline::saturation::R507A);
+
+/// R-513A: R-1234yf 56 %, R-134a 44 % by mass; safety class A1.
+#[unsafe(no_mangle)]
+pub static SATLINE_R513A: Refrigerant = Refrigerant::of(&satline::saturation::R513A);
+
+/// R-513B: R-1234yf 58.5 %, R-134a 41.5 % by mass; safety class A1.
+#[unsafe(no_mangle)]
+pub static SATLINE_R513B: Refrigerant = Refrigerant::of(&satline::saturation::R513B);
+
+/// R-515A: R-1234ze(E) 88 %, R-227ea 12 % by mass; safety class A1.
+#[unsafe(no_mangle)]
+pub static SATLINE_R515A: Refrigerant = Refrigerant::of(&satline::saturation::R515A);
+
+/// R-515B: R-1234ze(E) 91.1 %, R-227ea 8.9 % by mass; safety class A1.
+#[unsafe(no_mangle)]
+pub static SATLINE_R515B: Refrigerant = Refrigerant::of(&satline::saturation::R515B);
+
+/// R-516A: R-1234yf 77.5 %, R-134a 8.5 %, R-152a 14 % by mass; safety class A2L.
+#[unsafe(no_mangle)]
+pub static SATLINE_R516A: Refrigerant = Refrigerant::of(&satline::saturation::R516A);
+
+/// R-600; safety class A3.
+#[unsafe(no_mangle)]
+pub static SATLINE_R600: Refrigerant = Refrigerant::of(&satline::saturation::R600);
+
+/// R-600a; safety class A3.
+#[unsafe(no_mangle)]
+pub static SATLINE_R600A: Refrigerant = Refrigerant::of(&satline::saturation::R600A);
+
+/// R-601; safety class A3.
+#[unsafe(no_mangle)]
+pub static SATLINE_R601: Refrigerant = Refrigerant::of(&satline::saturation::R601);
+
+/// R-601a; safety class A3.
+#[unsafe(no_mangle)]
+pub static SATLINE_R601A: Refrigerant = Refrigerant::of(&satline::saturation::R601A);
+
+/// R-717; safety class B2L.
+#[unsafe(no_mangle)]
+pub static SATLINE_R717: Refrigerant = Refrigerant::of(&satline::saturation::R717);
+
+/// R-744; safety class A1.
+#[unsafe(no_mangle)]
+pub static SATLINE_R744: Refrigerant = Refrigerant::of(&satline::saturation::R744);
+
+/// R-1224yd(Z); safety class A1.
+#[unsafe(no_mangle)]
+pub static SATLINE_R1224YDZ: Refrigerant = Refrigerant::of(&satline::saturation::R1224YDZ);
+
+/// R-1233zd(E); safety class A1.
+#[unsafe(no_mangle)]
+pub static SATLINE_R1233ZDE: Refrigerant = Refrigerant::of(&satline::saturation::R1233ZDE);
+
+/// R-1234yf; safety class A2L.
+#[unsafe(no_mangle)]
+pub static SATLINE_R1234YF: Refrigerant = Refrigerant::of(&satline::saturation::R1234YF);
+
+/// R-1234ze(E); safety class A2L.
+#[unsafe(no_mangle)]
+pub static SATLINE_R1234ZEE: Refrigerant = Refrigerant::of(&satline::saturation::R1234ZEE);
+
+/// R-1234ze(Z); safety class unclassified.
+#[unsafe(no_mangle)]
+pub static SATLINE_R1234ZEZ: Refrigerant = Refrigerant::of(&satline::saturation::R1234ZEZ);
+
+/// R-1243zf; safety class unclassified.
+#[unsafe(no_mangle)]
+pub static SATLINE_R1243ZF: Refrigerant = Refrigerant::of(&satline::saturation::R1243ZF);
+
+/// R-1270; safety class A3.
+#[unsafe(no_mangle)]
+pub static SATLINE_R1270: Refrigerant = Refrigerant::of(&satline::saturation::R1270);
+
+/// R-1336mzz(E); safety class A1.
+#[unsafe(no_mangle)]
+pub static SATLINE_R1336MZZE: Refrigerant = Refrigerant::of(&satline::saturation::R1336MZZE);
+
+/// R-1336mzz(Z); safety class A1.
+#[unsafe(no_mangle)]
+pub static SATLINE_R1336MZZZ: Refrigerant = Refrigerant::of(&satline::saturation::R1336MZZZ);
+
+/// R-E170; safety class A3.
+#[unsafe(no_mangle)]
+pub static SATLINE_RE170: Refrigerant = Refrigerant::of(&satline::saturation::RE170);
+
 /// Every handle. Whatever refers to this list carries every refrigerant.
-pub(crate) static ALL: &[&Refrigerant] = &[&SATLINE_R22, &SATLINE_R32, &SATLINE_R125, &SATLINE_R134A, &SATLINE_R407C, &SATLINE_R410A];
+pub(crate) static ALL: &[&Refrigerant] = &[&SATLINE_R11, &SATLINE_R12, &SATLINE_R13, &SATLINE_R13I1, &SATLINE_R14, &SATLINE_R22, &SATLINE_R23, &SATLINE_R32, &SATLINE_R41, &SATLINE_R113, &SATLINE_R114, &SATLINE_R115, &SATLINE_R116, &SATLINE_R123, &SATLINE_R124, &SATLINE_R125, &SATLINE_R134A, &SATLINE_R141B, &SATLINE_R142B, &SATLINE_R143A, &SATLINE_R152A, &SATLINE_R161, &SATLINE_R170, &SATLINE_R218, &SATLINE_R227EA, &SATLINE_R236FA, &SATLINE_R245FA, &SATLINE_R290, &SATLINE_RC318, &SATLINE_R404A, &SATLINE_R407A, &SATLINE_R407B, &SATLINE_R407C, &SATLINE_R407D, &SATLINE_R407E, &SATLINE_R407F, &SATLINE_R407G, &SATLINE_R407H, &SATLINE_R407I, &SATLINE_R410A, &SATLINE_R410B, &SATLINE_R411A, &SATLINE_R411B, &SATLINE_R415A, &SATLINE_R415B, &SATLINE_R417A, &SATLINE_R417B, &SATLINE_R417C, &SATLINE_R418A, &SATLINE_R420A, &SATLINE_R421A, &SATLINE_R421B, &SATLINE_R422A, &SATLINE_R422B, &SATLINE_R422C, &SATLINE_R422D, &SATLINE_R422E, &SATLINE_R423A, &SATLINE_R425A, &SATLINE_R427A, &SATLINE_R427C, &SATLINE_R428A, &SATLINE_R430A, &SATLINE_R431A, &SATLINE_R433A, &SATLINE_R433B, &SATLINE_R433C, &SATLINE_R434A, &SATLINE_R436A, &SATLINE_R436B, &SATLINE_R436C, &SATLINE_R439A, &SATLINE_R440A, &SATLINE_R441A, &SATLINE_R442A, &SATLINE_R443A, &SATLINE_R444A, &SATLINE_R444B, &SATLINE_R445A, &SATLINE_R447A, &SATLINE_R447B, &SATLINE_R448A, &SATLINE_R448B, &SATLINE_R449A, &SATLINE_R449B, &SATLINE_R449C, &SATLINE_R450A, &SATLINE_R451A, &SATLINE_R451B, &SATLINE_R452A, &SATLINE_R452B, &SATLINE_R452C, &SATLINE_R454A, &SATLINE_R454B, &SATLINE_R454C, &SATLINE_R455A, &SATLINE_R456A, &SATLINE_R457A, &SATLINE_R457B, &SATLINE_R457C, &SATLINE_R459A, &SATLINE_R459B, &SATLINE_R460A, &SATLINE_R460B, &SATLINE_R460C, &SATLINE_R462A, &SATLINE_R463A, &SATLINE_R464A, &SATLINE_R465A, &SATLINE_R466A, &SATLINE_R467A, &SATLINE_R469A, &SATLINE_R470A, &SATLINE_R470B, &SATLINE_R471A, &SATLINE_R472A, &SATLINE_R472B, &SATLINE_R475A, &SATLINE_R476A, &SATLINE_R500, &SATLINE_R502, &SATLINE_R507A, &SATLINE_R513A, &SATLINE_R513B, &SATLINE_R515A, &SATLINE_R515B, &SATLINE_R516A, &SATLINE_R600, &SATLINE_R600A, &SATLINE_R601, &SATLINE_R601A, &SATLINE_R717, &SATLINE_R744, &SATLINE_R1224YDZ, &SATLINE_R1233ZDE, &SATLINE_R1234YF, &SATLINE_R1234ZEE, &SATLINE_R1234ZEZ, &SATLINE_R1243ZF, &SATLINE_R1270, &SATLINE_R1336MZZE, &SATLINE_R1336MZZZ, &SATLINE_RE170];

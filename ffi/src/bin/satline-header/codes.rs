@@ -60,7 +60,7 @@ pub fn write() -> String {
         constant(&mut out, &format!("Missing: the {}.", field.name()), &["missing", field.name()], field.number());
     }
     for bound in satline::bounds::ALL {
-        let unit = bound.unit.replace('/', "_");
+        let unit = bound.unit.replace(['(', ')'], "").replace(['/', ' '], "_");
         for (end, value) in [("lowest", bound.lower), ("highest", bound.upper)] {
             let name = upper(&[bound.quantity, end, &unit]);
             let _ = writeln!(out, "/// The {end} accepted {}, {}.", bound.quantity, bound.unit);

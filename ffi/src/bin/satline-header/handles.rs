@@ -7,7 +7,7 @@ pub fn write() -> String {
     let mut names = Vec::new();
     for refrigerant in satline::refrigerant::ALL {
         let designation = refrigerant.designation();
-        let curves = designation.replace('-', "").to_uppercase();
+        let curves = designation.replace(['-', '(', ')'], "").to_uppercase();
         let components: Vec<_> = refrigerant
             .identity()
             .components
