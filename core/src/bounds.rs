@@ -128,6 +128,24 @@ bounds! {
     /// Mass of refrigerant.
     MASS = "mass" ["kg"] 0.0 .. 200.0,
         "give the mass in kilograms";
+    /// Share of a vessel's volume that is liquid, where liquid and vapour are both there.
+    LIQUID_VOLUME_FRACTION = "liquid volume fraction" ["m3/m3"] 1e-3 .. 0.999,
+        "give a share of the vessel's volume: below it there is next to no liquid, above it no room for vapour";
+    /// Share of the mass that a leak has taken.
+    FRACTION_LOST = "fraction of the mass lost" ["kg/kg"] 0.0 .. 1.0,
+        "give a fraction of one, not a percentage";
+    /// One standard uncertainty of a pressure.
+    PRESSURE_UNCERTAINTY = "uncertainty of the pressure" ["Pa"] 0.0 .. 5e5,
+        "give one standard uncertainty in pascals: a limit of error divided by 1.73";
+    /// One standard uncertainty of a temperature.
+    TEMPERATURE_UNCERTAINTY = "uncertainty of the temperature" ["K"] 0.0 .. 10.0,
+        "give one standard uncertainty as a difference: a limit of error divided by 1.73";
+    /// Difference allowed between the temperatures of parts that stand at rest.
+    TEMPERATURE_SPREAD = "difference allowed between temperatures" ["K"] 0.0 .. 20.0,
+        "give a difference, not a temperature; parts further apart are not at rest";
+    /// How many temperatures are given.
+    TEMPERATURE_COUNT = "number of temperatures" ["places"] 1.0 .. 16.0,
+        "give the temperature of every part that may hold liquid, at least one";
     /// Time since the last change to the unit.
     MINUTES = "time since the last change" ["min"] 0.0 .. 1e6,
         "give minutes since start, or since charge or airflow were last changed";

@@ -15,9 +15,11 @@
  * Threads. There is no global state, no allocation and no callback: every function may be called from any thread, from
  * interrupts and signal handlers too, as long as no two calls at once share a structure that one of them writes.
  *
- * Stack. On a Cortex-M4 (32-bit, doubles in software) satline_diagnose uses less than 5120 bytes and every function of
- * pressures and temperatures less than 512; tests/firmware/run measures and holds both. A reading takes 560 bytes and a
- * finding 1720 more, wherever the caller keeps them.
+ * Stack. On a Cortex-M4 (32-bit, doubles in software) satline_diagnose uses less than 5120 bytes,
+ * satline_standing_check less than 1536 and every other function of pressures and temperatures less than 512;
+ * tests/firmware/run measures and holds these. satline_refrigerant_matches is for hosts: it carries every refrigerant.
+ * A reading takes 560 bytes and a finding 1720 more, wherever the caller keeps them. On a 64-bit host the functions of full refrigerants use less than
+ * 32768 bytes; tests/c/run holds that.
  *
  * Safety. A result is an aid, not a permission. Refrigerant is under pressure, some of it burns, and a unit carries
  * mains electricity: work is for licensed people under the local codes.
@@ -499,6 +501,105 @@
 // for the protocol's test
 #define SATLINE_NEEDED_FOR_PROTOCOL 3
 
+// Whether there is liquid is not known.
+#define SATLINE_STANDING_LIQUID_UNKNOWN 1
+
+// There is liquid; how much is not known.
+#define SATLINE_STANDING_LIQUID_PRESENT 2
+
+// Most of the refrigerant is liquid.
+#define SATLINE_STANDING_LIQUID_MOST 3
+
+// The pressure fits the refrigerant at this temperature.
+#define SATLINE_STANDING_OUTCOME_CONSISTENT 1
+
+// The pressure is higher than this refrigerant has at this temperature.
+#define SATLINE_STANDING_OUTCOME_EXCESS 2
+
+// The pressure is lower than this refrigerant's liquid has at this temperature.
+#define SATLINE_STANDING_OUTCOME_TOO_LOW 3
+
+// The pressure cannot be judged at these temperatures.
+#define SATLINE_STANDING_OUTCOME_NOT_JUDGED 4
+
+// It lies between dew and bubble pressure within the uncertainty. That does not prove what is inside: other refrigerants and mixtures of refrigerants can have the same pressure.
+#define SATLINE_STANDING_REASON_WITHIN_BAND 1
+
+// It is the bubble pressure within the uncertainty, as it must be where most is liquid. That does not prove what is inside: other refrigerants and mixtures of refrigerants can have the same pressure.
+#define SATLINE_STANDING_REASON_AT_BUBBLE 2
+
+// It lies above the bubble pressure by more than the uncertainty.
+#define SATLINE_STANDING_REASON_ABOVE_BUBBLE 3
+
+// It lies below the dew pressure by more than the uncertainty.
+#define SATLINE_STANDING_REASON_BELOW_DEW 4
+
+// It lies below the bubble pressure by more than the uncertainty, though most is liquid.
+#define SATLINE_STANDING_REASON_BELOW_BUBBLE 5
+
+// The parts that may hold liquid differ in temperature by more than allowed. The coldest liquid sets the pressure, but only once the rest has come to it.
+#define SATLINE_STANDING_REASON_TEMPERATURES_UNEQUAL 6
+
+// Air or nitrogen is mixed in.
+#define SATLINE_STANDING_CAUSE_NON_CONDENSABLES 1
+
+// Another refrigerant is inside, or a mixture of several.
+#define SATLINE_STANDING_CAUSE_OTHER_REFRIGERANT 2
+
+// No liquid is left: the charge, or the bottle, is all but empty.
+#define SATLINE_STANDING_CAUSE_NO_LIQUID 3
+
+// A part that was not measured is colder and holds the liquid.
+#define SATLINE_STANDING_CAUSE_COLDER_PART 4
+
+// The liquid is warmer than the place that was measured.
+#define SATLINE_STANDING_CAUSE_WARMER_PART 5
+
+// The bottle is full of liquid to the brim.
+#define SATLINE_STANDING_CAUSE_FULL_OF_LIQUID 6
+
+// A vapour leak has taken the volatile components first, so the blend is no longer what its label says.
+#define SATLINE_STANDING_CAUSE_COMPOSITION_SHIFTED 7
+
+// Nothing on this evidence.
+#define SATLINE_STANDING_ADVICE_NOTHING 1
+
+// Recover the refrigerant, evacuate, and recharge with new: never purge, which vents refrigerant and does not get the air out.
+#define SATLINE_STANDING_ADVICE_RECOVER_EVACUATE_RECHARGE 2
+
+// Refrigerant does not wear out: weigh what is left and look for the leak before adding any.
+#define SATLINE_STANDING_ADVICE_FIND_LEAK 3
+
+// Have what is inside identified by an analyser or a laboratory before any of it is used, added to or mixed.
+#define SATLINE_STANDING_ADVICE_IDENTIFY 4
+
+// Leave it at rest, out of sun and draught, until every part that may hold liquid has one temperature, then read again.
+#define SATLINE_STANDING_ADVICE_WAIT_FOR_ONE_TEMPERATURE 5
+
+// Work on refrigerant and its records follow local codes and belong to licensed practice.
+#define SATLINE_STANDING_CAUTION_LICENSED_PRACTICE 1
+
+// The vessel is under pressure: gloves and eye protection, and bleed hoses with care.
+#define SATLINE_STANDING_CAUTION_PRESSURE 2
+
+// A pressure does not identify a refrigerant: mixed refrigerants can stand at any pressure between those of their parts.
+#define SATLINE_STANDING_CAUTION_NOT_IDENTIFIED 3
+
+// This refrigerant can burn: no ignition source, fresh air, a leak detector, and tools and cylinder rated for it.
+#define SATLINE_STANDING_CAUTION_FLAMMABLE_REFRIGERANT 4
+
+// Until what is inside is identified, treat it as flammable, and air mixed with it as able to burn inside.
+#define SATLINE_STANDING_CAUTION_TREAT_AS_FLAMMABLE 5
+
+// Do not purge or vent: it is unlawful in many places and leaves most of the air inside.
+#define SATLINE_STANDING_CAUTION_NEVER_PURGE 6
+
+// A bottle without room for vapour bursts when it warms: weigh it against its tare and 80 % filling, and keep it cool.
+#define SATLINE_STANDING_CAUTION_MAY_BE_FULL_OF_LIQUID 7
+
+// A leak shifts a blend's composition and so its bubble and dew pressures: pressure alone does not tell a shifted blend from air or another refrigerant.
+#define SATLINE_STANDING_CAUTION_BLEND_MAY_HAVE_SHIFTED 8
+
 // Value: superheat.
 #define SATLINE_VALUE_SUPERHEAT_K 0
 
@@ -625,6 +726,42 @@
 // The highest accepted mass, kg.
 #define SATLINE_MASS_HIGHEST_KG 200.0
 
+// The lowest accepted liquid volume fraction, m3/m3.
+#define SATLINE_LIQUID_VOLUME_FRACTION_LOWEST_M3_M3 0.001
+
+// The highest accepted liquid volume fraction, m3/m3.
+#define SATLINE_LIQUID_VOLUME_FRACTION_HIGHEST_M3_M3 0.999
+
+// The lowest accepted fraction of the mass lost, kg/kg.
+#define SATLINE_FRACTION_OF_THE_MASS_LOST_LOWEST_KG_KG 0.0
+
+// The highest accepted fraction of the mass lost, kg/kg.
+#define SATLINE_FRACTION_OF_THE_MASS_LOST_HIGHEST_KG_KG 1.0
+
+// The lowest accepted uncertainty of the pressure, Pa.
+#define SATLINE_UNCERTAINTY_OF_THE_PRESSURE_LOWEST_PA 0.0
+
+// The highest accepted uncertainty of the pressure, Pa.
+#define SATLINE_UNCERTAINTY_OF_THE_PRESSURE_HIGHEST_PA 500000.0
+
+// The lowest accepted uncertainty of the temperature, K.
+#define SATLINE_UNCERTAINTY_OF_THE_TEMPERATURE_LOWEST_K 0.0
+
+// The highest accepted uncertainty of the temperature, K.
+#define SATLINE_UNCERTAINTY_OF_THE_TEMPERATURE_HIGHEST_K 10.0
+
+// The lowest accepted difference allowed between temperatures, K.
+#define SATLINE_DIFFERENCE_ALLOWED_BETWEEN_TEMPERATURES_LOWEST_K 0.0
+
+// The highest accepted difference allowed between temperatures, K.
+#define SATLINE_DIFFERENCE_ALLOWED_BETWEEN_TEMPERATURES_HIGHEST_K 20.0
+
+// The lowest accepted number of temperatures, places.
+#define SATLINE_NUMBER_OF_TEMPERATURES_LOWEST_PLACES 1.0
+
+// The highest accepted number of temperatures, places.
+#define SATLINE_NUMBER_OF_TEMPERATURES_HIGHEST_PLACES 16.0
+
 // The lowest accepted time since the last change, min.
 #define SATLINE_TIME_SINCE_THE_LAST_CHANGE_LOWEST_MIN 0.0
 
@@ -658,6 +795,51 @@
 
 // Bit of satline_value.given: deviation_uncertainty is set.
 #define SATLINE_GIVEN_DEVIATION_UNCERTAINTY 8
+
+// Most temperatures that a standing-pressure check takes.
+#define SATLINE_STANDING_TEMPERATURES 16
+
+// How many causes a standing-pressure check has room for.
+#define SATLINE_STANDING_CAUSES 8
+
+// Bit of satline_standing_finding.given: above_bubble_k is set.
+#define SATLINE_STANDING_GIVEN_ABOVE_BUBBLE 1
+
+// Bit of satline_standing_finding.given: the three values of non_condensables are set.
+#define SATLINE_STANDING_GIVEN_NON_CONDENSABLES 2
+
+// Bit of satline_standing_finding.given: unseen_at_most_pa is set.
+#define SATLINE_STANDING_GIVEN_UNSEEN 4
+
+// How many components a state has room for.
+#define SATLINE_STATE_COMPONENTS 8
+
+// Reference state: 200 kJ/kg and 1 kJ/(kg K) for saturated liquid at 0 degrees Celsius.
+#define SATLINE_REFERENCE_IIR 0
+
+// Reference state: zero for saturated liquid at -40 degrees Celsius.
+#define SATLINE_REFERENCE_ASHRAE 1
+
+// Reference state: zero for saturated liquid at the standard atmosphere, 101325 Pa.
+#define SATLINE_REFERENCE_NBP 2
+
+// Phase: liquid. Numbers in use never change; 0 before a state is computed.
+#define SATLINE_PHASE_LIQUID 1
+
+// Phase: vapour.
+#define SATLINE_PHASE_VAPOR 2
+
+// Phase: liquid and vapour together.
+#define SATLINE_PHASE_TWO_PHASE 3
+
+// Phase: at or above the critical temperature and pressure.
+#define SATLINE_PHASE_SUPERCRITICAL 4
+
+// Bit of satline_state.defined: both heat capacities and the speed of sound are set; they belong to one phase.
+#define SATLINE_DEFINED_HEAT_CAPACITIES 1
+
+// Bit of satline_state.defined: quality and the mass fractions of both phases are set; they belong to two phases.
+#define SATLINE_DEFINED_QUALITY 2
 
 // A refrigerant: one of the objects below, or found by name. Programs pass its address and never look inside. Its
 // size never changes, because an exported object may be copied into the program that uses it.
@@ -768,6 +950,128 @@ typedef struct satline_finding {
   struct satline_value value[SATLINE_FINDING_VALUES];
 } satline_finding;
 
+// What is measured at a bottle or a unit at rest, and how well. Start with satline_standing_init.
+typedef struct satline_standing {
+  // sizeof(satline_standing), set by satline_standing_init.
+  uint32_t struct_size;
+  // SATLINE_STANDING_LIQUID_...: what is known of the liquid; unknown by satline_standing_init.
+  int32_t liquid;
+  // The pressure, pascals, absolute.
+  double pressure_pa;
+  // One standard uncertainty of the pressure, pascals; -1 (by satline_standing_init) for that of a gauge with a limit
+  // of error of 3.5 psi.
+  double pressure_uncertainty_pa;
+  // One standard uncertainty of each temperature, kelvin; -1 (by satline_standing_init) for that of a thermometer
+  // with a limit of error of 0.1 % and 1.3 degrees Fahrenheit.
+  double temperature_uncertainty_k;
+  // By how much the temperatures may differ, kelvin; -1 (by satline_standing_init) for 1 K.
+  double largest_spread_k;
+} satline_standing;
+
+// The answer to a standing-pressure check. Start with satline_standing_finding_init. What is not given is 0.
+typedef struct satline_standing_finding {
+  // sizeof(satline_standing_finding), set by satline_standing_finding_init.
+  uint32_t struct_size;
+  // SATLINE_STANDING_OUTCOME_...; 0 before a check.
+  int32_t outcome;
+  // SATLINE_STANDING_REASON_...
+  int32_t reason;
+  // SATLINE_STANDING_ADVICE_...
+  int32_t advice;
+  // Bit n is set for caution n (SATLINE_STANDING_CAUTION_...).
+  uint32_t cautions;
+  // SATLINE_STANDING_GIVEN_... bits.
+  uint32_t given;
+  // SATLINE_STANDING_CAUSE_..., most likely first; 0 after the last.
+  int32_t causes[SATLINE_STANDING_CAUSES];
+  // The temperature by which it is judged, that of the coldest part, kelvin.
+  double temperature_k;
+  // One standard uncertainty of it, the differences between the parts included, kelvin.
+  double temperature_uncertainty_k;
+  // Warmest less coldest part, kelvin.
+  double spread_k;
+  // Bubble pressure at that temperature, pascals, absolute.
+  double bubble_pressure_pa;
+  // One standard uncertainty of measured less bubble pressure, pascals.
+  double bubble_uncertainty_pa;
+  // Dew pressure at that temperature, pascals, absolute.
+  double dew_pressure_pa;
+  // One standard uncertainty of measured less dew pressure, pascals.
+  double dew_uncertainty_pa;
+  // Bubble temperature at the measured pressure less that temperature, kelvin.
+  double above_bubble_k;
+  // Partial pressure of non-condensables, should they be the cause and most of the refrigerant be liquid, pascals.
+  double non_condensables_pa;
+  // One standard uncertainty of it, pascals.
+  double non_condensables_uncertainty_pa;
+  // The same partial pressure where the liquid is nearly gone, pascals.
+  double non_condensables_at_most_pa;
+  // Where the pressure fits: a partial pressure of non-condensables up to this would not have shown, pascals.
+  double unseen_at_most_pa;
+} satline_standing_finding;
+
+// A refrigerant and how far its saturation lies from what was measured. This structure never changes.
+typedef struct satline_match {
+  // The refrigerant.
+  const struct satline_refrigerant *refrigerant;
+  // 1 where it fits within two standard uncertainties, else 0.
+  int32_t fits;
+  // Always 0.
+  int32_t reserved;
+  // Measured temperature less the nearer end of the refrigerant's band from bubble to dew temperature at the measured
+  // pressure, kelvin; 0 inside. Negative: the pressure is too high for this refrigerant; positive: too low.
+  double distance_k;
+  // Bubble temperature at the measured pressure, kelvin.
+  double bubble_temperature_k;
+  // Dew temperature at the measured pressure, kelvin.
+  double dew_temperature_k;
+  // One standard uncertainty of the distance, kelvin.
+  double standard_uncertainty_k;
+} satline_match;
+
+// A refrigerant with its equation of state: one of the objects below whose names end in _FULL, or found by name.
+// Programs pass its address and never look inside. Its size never changes. Not in the library for microcontrollers.
+typedef struct satline_refrigerant_full {
+  // Version of what `core` points at.
+  uint32_t version;
+  // The full record, inside the library.
+  const void *core;
+} satline_refrigerant_full;
+
+// A state of a refrigerant, by mass. Start with satline_state_init. What is not defined is 0.
+typedef struct satline_state {
+  // sizeof(satline_state), set by satline_state_init.
+  uint32_t struct_size;
+  // SATLINE_DEFINED_... bits. At a quality of exactly 0 or 1 all are set: the heat capacities and the speed of sound
+  // are then those of the saturated liquid or vapour.
+  uint32_t defined;
+  // SATLINE_PHASE_...; at a quality of exactly 0 liquid, of exactly 1 vapour.
+  int32_t phase;
+  // How many components the refrigerant has.
+  uint32_t component_count;
+  // Kelvin.
+  double temperature_k;
+  // Pascals, absolute.
+  double pressure_pa;
+  // Of two phases the mass of both over their volume.
+  double density_kg_m3;
+  // By the reference state, as are entropy and internal energy.
+  double enthalpy_j_kg;
+  double entropy_j_kg_k;
+  double internal_energy_j_kg;
+  // Heat capacity at constant pressure.
+  double specific_heat_j_kg_k;
+  // Heat capacity at constant volume.
+  double isochoric_specific_heat_j_kg_k;
+  double speed_of_sound_m_s;
+  // The vapour's share of the mass, 0 to 1.
+  double quality;
+  // Mass fractions of the components in the liquid of two phases, in the order of ASHRAE 34.
+  double liquid_mass_fraction[SATLINE_STATE_COMPONENTS];
+  // Mass fractions of the components in the vapour of two phases.
+  double vapor_mass_fraction[SATLINE_STATE_COMPONENTS];
+} satline_state;
+
 #ifdef __cplusplus
 extern "C" {
 #endif // __cplusplus
@@ -859,6 +1163,18 @@ extern const struct satline_refrigerant SATLINE_R290;
 // R-C318; safety class A1.
 extern const struct satline_refrigerant SATLINE_RC318;
 
+// R-401A: R-22 53 %, R-152a 13 %, R-124 34 % by mass; safety class A1.
+extern const struct satline_refrigerant SATLINE_R401A;
+
+// R-402A: R-125 60 %, R-290 2 %, R-22 38 % by mass; safety class A1.
+extern const struct satline_refrigerant SATLINE_R402A;
+
+// R-402B: R-125 38 %, R-290 2 %, R-22 60 % by mass; safety class A1.
+extern const struct satline_refrigerant SATLINE_R402B;
+
+// R-403B: R-290 5 %, R-22 56 %, R-218 39 % by mass; safety class A1.
+extern const struct satline_refrigerant SATLINE_R403B;
+
 // R-404A: R-125 44 %, R-143a 52 %, R-134a 4 % by mass; safety class A1.
 extern const struct satline_refrigerant SATLINE_R404A;
 
@@ -889,6 +1205,12 @@ extern const struct satline_refrigerant SATLINE_R407H;
 // R-407I: R-32 19.5 %, R-125 8.5 %, R-134a 72 % by mass; safety class A1.
 extern const struct satline_refrigerant SATLINE_R407I;
 
+// R-408A: R-125 7 %, R-143a 46 %, R-22 47 % by mass; safety class A1.
+extern const struct satline_refrigerant SATLINE_R408A;
+
+// R-409A: R-22 60 %, R-124 25 %, R-142b 15 % by mass; safety class A1.
+extern const struct satline_refrigerant SATLINE_R409A;
+
 // R-410A: R-32 50 %, R-125 50 % by mass; safety class A1.
 extern const struct satline_refrigerant SATLINE_R410A;
 
@@ -901,11 +1223,17 @@ extern const struct satline_refrigerant SATLINE_R411A;
 // R-411B: R-1270 3 %, R-22 94 %, R-152a 3 % by mass; safety class A2.
 extern const struct satline_refrigerant SATLINE_R411B;
 
+// R-414B: R-22 50 %, R-124 39 %, R-600a 1.5 %, R-142b 9.5 % by mass; safety class A1.
+extern const struct satline_refrigerant SATLINE_R414B;
+
 // R-415A: R-22 82 %, R-152a 18 % by mass; safety class A2.
 extern const struct satline_refrigerant SATLINE_R415A;
 
 // R-415B: R-22 25 %, R-152a 75 % by mass; safety class A2.
 extern const struct satline_refrigerant SATLINE_R415B;
+
+// R-416A: R-134a 59 %, R-124 39.5 %, R-600 1.5 % by mass; safety class A1.
+extern const struct satline_refrigerant SATLINE_R416A;
 
 // R-417A: R-125 46.6 %, R-134a 50 %, R-600 3.4 % by mass; safety class A1.
 extern const struct satline_refrigerant SATLINE_R417A;
@@ -946,6 +1274,9 @@ extern const struct satline_refrigerant SATLINE_R422E;
 // R-423A: R-134a 52.5 %, R-227ea 47.5 % by mass; safety class A1.
 extern const struct satline_refrigerant SATLINE_R423A;
 
+// R-424A: R-125 50.5 %, R-134a 47 %, R-600a 0.9 %, R-600 1 %, R-601a 0.6 % by mass; safety class A1.
+extern const struct satline_refrigerant SATLINE_R424A;
+
 // R-425A: R-32 18.5 %, R-134a 69.5 %, R-227ea 12 % by mass; safety class A1.
 extern const struct satline_refrigerant SATLINE_R425A;
 
@@ -984,6 +1315,12 @@ extern const struct satline_refrigerant SATLINE_R436B;
 
 // R-436C: R-290 95 %, R-600a 5 % by mass; safety class A3.
 extern const struct satline_refrigerant SATLINE_R436C;
+
+// R-437A: R-125 19.5 %, R-134a 78.5 %, R-600 1.4 %, R-601 0.6 % by mass; safety class A1.
+extern const struct satline_refrigerant SATLINE_R437A;
+
+// R-438A: R-32 8.5 %, R-125 45 %, R-134a 44.2 %, R-600 1.7 %, R-601a 0.6 % by mass; safety class A1.
+extern const struct satline_refrigerant SATLINE_R438A;
 
 // R-439A: R-32 50 %, R-125 47 %, R-600a 3 % by mass; safety class A2.
 extern const struct satline_refrigerant SATLINE_R439A;
@@ -1048,6 +1385,9 @@ extern const struct satline_refrigerant SATLINE_R452B;
 // R-452C: R-32 12.5 %, R-125 61 %, R-1234yf 26.5 % by mass; safety class A1.
 extern const struct satline_refrigerant SATLINE_R452C;
 
+// R-453A: R-32 20 %, R-125 20 %, R-134a 53.8 %, R-227ea 5 %, R-600 0.6 %, R-601a 0.6 % by mass; safety class A1.
+extern const struct satline_refrigerant SATLINE_R453A;
+
 // R-454A: R-32 35 %, R-1234yf 65 % by mass; safety class A2L.
 extern const struct satline_refrigerant SATLINE_R454A;
 
@@ -1071,6 +1411,9 @@ extern const struct satline_refrigerant SATLINE_R457B;
 
 // R-457C: R-32 7.5 %, R-1234yf 78 %, R-152a 14.5 % by mass; safety class A2L.
 extern const struct satline_refrigerant SATLINE_R457C;
+
+// R-458A: R-32 20.5 %, R-125 4 %, R-134a 61.4 %, R-227ea 13.5 %, R-236fa 0.6 % by mass; safety class A1.
+extern const struct satline_refrigerant SATLINE_R458A;
 
 // R-459A: R-32 68 %, R-1234yf 26 %, R-1234ze(E) 6 % by mass; safety class A2L.
 extern const struct satline_refrigerant SATLINE_R459A;
@@ -1200,6 +1543,474 @@ extern const struct satline_refrigerant SATLINE_R1336MZZZ;
 
 // R-E170; safety class A3.
 extern const struct satline_refrigerant SATLINE_RE170;
+
+// R-11 with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R11_FULL;
+
+// R-12 with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R12_FULL;
+
+// R-13 with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R13_FULL;
+
+// R-13I1 with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R13I1_FULL;
+
+// R-14 with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R14_FULL;
+
+// R-22 with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R22_FULL;
+
+// R-23 with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R23_FULL;
+
+// R-32 with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R32_FULL;
+
+// R-41 with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R41_FULL;
+
+// R-113 with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R113_FULL;
+
+// R-114 with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R114_FULL;
+
+// R-115 with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R115_FULL;
+
+// R-116 with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R116_FULL;
+
+// R-123 with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R123_FULL;
+
+// R-124 with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R124_FULL;
+
+// R-125 with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R125_FULL;
+
+// R-134a with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R134A_FULL;
+
+// R-141b with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R141B_FULL;
+
+// R-142b with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R142B_FULL;
+
+// R-143a with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R143A_FULL;
+
+// R-152a with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R152A_FULL;
+
+// R-161 with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R161_FULL;
+
+// R-170 with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R170_FULL;
+
+// R-218 with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R218_FULL;
+
+// R-227ea with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R227EA_FULL;
+
+// R-236fa with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R236FA_FULL;
+
+// R-245fa with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R245FA_FULL;
+
+// R-290 with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R290_FULL;
+
+// R-C318 with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_RC318_FULL;
+
+// R-401A with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R401A_FULL;
+
+// R-402A with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R402A_FULL;
+
+// R-402B with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R402B_FULL;
+
+// R-403B with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R403B_FULL;
+
+// R-404A with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R404A_FULL;
+
+// R-407A with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R407A_FULL;
+
+// R-407B with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R407B_FULL;
+
+// R-407C with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R407C_FULL;
+
+// R-407D with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R407D_FULL;
+
+// R-407E with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R407E_FULL;
+
+// R-407F with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R407F_FULL;
+
+// R-407G with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R407G_FULL;
+
+// R-407H with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R407H_FULL;
+
+// R-407I with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R407I_FULL;
+
+// R-408A with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R408A_FULL;
+
+// R-409A with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R409A_FULL;
+
+// R-410A with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R410A_FULL;
+
+// R-410B with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R410B_FULL;
+
+// R-411A with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R411A_FULL;
+
+// R-411B with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R411B_FULL;
+
+// R-414B with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R414B_FULL;
+
+// R-415A with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R415A_FULL;
+
+// R-415B with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R415B_FULL;
+
+// R-416A with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R416A_FULL;
+
+// R-417A with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R417A_FULL;
+
+// R-417B with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R417B_FULL;
+
+// R-417C with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R417C_FULL;
+
+// R-418A with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R418A_FULL;
+
+// R-420A with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R420A_FULL;
+
+// R-421A with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R421A_FULL;
+
+// R-421B with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R421B_FULL;
+
+// R-422A with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R422A_FULL;
+
+// R-422B with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R422B_FULL;
+
+// R-422C with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R422C_FULL;
+
+// R-422D with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R422D_FULL;
+
+// R-422E with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R422E_FULL;
+
+// R-423A with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R423A_FULL;
+
+// R-424A with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R424A_FULL;
+
+// R-425A with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R425A_FULL;
+
+// R-427A with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R427A_FULL;
+
+// R-427C with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R427C_FULL;
+
+// R-428A with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R428A_FULL;
+
+// R-430A with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R430A_FULL;
+
+// R-431A with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R431A_FULL;
+
+// R-433A with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R433A_FULL;
+
+// R-433B with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R433B_FULL;
+
+// R-433C with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R433C_FULL;
+
+// R-434A with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R434A_FULL;
+
+// R-436A with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R436A_FULL;
+
+// R-436B with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R436B_FULL;
+
+// R-436C with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R436C_FULL;
+
+// R-437A with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R437A_FULL;
+
+// R-438A with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R438A_FULL;
+
+// R-439A with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R439A_FULL;
+
+// R-440A with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R440A_FULL;
+
+// R-441A with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R441A_FULL;
+
+// R-442A with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R442A_FULL;
+
+// R-443A with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R443A_FULL;
+
+// R-444A with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R444A_FULL;
+
+// R-444B with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R444B_FULL;
+
+// R-445A with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R445A_FULL;
+
+// R-447A with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R447A_FULL;
+
+// R-447B with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R447B_FULL;
+
+// R-448A with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R448A_FULL;
+
+// R-448B with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R448B_FULL;
+
+// R-449A with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R449A_FULL;
+
+// R-449B with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R449B_FULL;
+
+// R-449C with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R449C_FULL;
+
+// R-450A with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R450A_FULL;
+
+// R-451A with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R451A_FULL;
+
+// R-451B with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R451B_FULL;
+
+// R-452A with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R452A_FULL;
+
+// R-452B with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R452B_FULL;
+
+// R-452C with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R452C_FULL;
+
+// R-453A with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R453A_FULL;
+
+// R-454A with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R454A_FULL;
+
+// R-454B with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R454B_FULL;
+
+// R-454C with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R454C_FULL;
+
+// R-455A with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R455A_FULL;
+
+// R-456A with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R456A_FULL;
+
+// R-457A with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R457A_FULL;
+
+// R-457B with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R457B_FULL;
+
+// R-457C with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R457C_FULL;
+
+// R-458A with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R458A_FULL;
+
+// R-459A with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R459A_FULL;
+
+// R-459B with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R459B_FULL;
+
+// R-460A with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R460A_FULL;
+
+// R-460B with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R460B_FULL;
+
+// R-460C with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R460C_FULL;
+
+// R-462A with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R462A_FULL;
+
+// R-463A with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R463A_FULL;
+
+// R-464A with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R464A_FULL;
+
+// R-465A with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R465A_FULL;
+
+// R-466A with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R466A_FULL;
+
+// R-467A with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R467A_FULL;
+
+// R-469A with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R469A_FULL;
+
+// R-470A with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R470A_FULL;
+
+// R-470B with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R470B_FULL;
+
+// R-471A with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R471A_FULL;
+
+// R-472A with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R472A_FULL;
+
+// R-472B with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R472B_FULL;
+
+// R-475A with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R475A_FULL;
+
+// R-476A with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R476A_FULL;
+
+// R-500 with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R500_FULL;
+
+// R-502 with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R502_FULL;
+
+// R-507A with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R507A_FULL;
+
+// R-513A with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R513A_FULL;
+
+// R-513B with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R513B_FULL;
+
+// R-515A with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R515A_FULL;
+
+// R-515B with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R515B_FULL;
+
+// R-516A with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R516A_FULL;
+
+// R-600 with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R600_FULL;
+
+// R-600a with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R600A_FULL;
+
+// R-601 with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R601_FULL;
+
+// R-601a with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R601A_FULL;
+
+// R-717 with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R717_FULL;
+
+// R-744 with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R744_FULL;
+
+// R-1224yd(Z) with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R1224YDZ_FULL;
+
+// R-1233zd(E) with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R1233ZDE_FULL;
+
+// R-1234yf with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R1234YF_FULL;
+
+// R-1234ze(E) with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R1234ZEE_FULL;
+
+// R-1234ze(Z) with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R1234ZEZ_FULL;
+
+// R-1243zf with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R1243ZF_FULL;
+
+// R-1270 with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R1270_FULL;
+
+// R-1336mzz(E) with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R1336MZZE_FULL;
+
+// R-1336mzz(Z) with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_R1336MZZZ_FULL;
+
+// R-E170 with its equation of state.
+extern const struct satline_refrigerant_full SATLINE_RE170_FULL;
 
 // The library's version, such as "0.1.0". Never null.
 const char *satline_version(void);
@@ -1400,6 +2211,133 @@ int32_t satline_diagnose(const struct satline_refrigerant *refrigerant,
                          const struct satline_reading *reading,
                          struct satline_finding *finding);
 
+// Empties the question. struct_size: sizeof(satline_standing), so that a newer library knows how large yours is.
+//
+// Status: SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_standing_init(struct satline_standing *standing,
+                              uint32_t struct_size);
+
+// Empties the answer. struct_size: sizeof(satline_standing_finding).
+//
+// Status: SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_standing_finding_init(struct satline_standing_finding *finding, uint32_t struct_size);
+
+// Whether the pressure of a bottle, or of a unit at rest, is the one its refrigerant has at its temperature.
+//
+// temperatures_k: count temperatures in kelvin (1 to SATLINE_STANDING_TEMPERATURES), one of every part that may hold
+// liquid. They are judged by the coldest, whose liquid sets the pressure; where they differ by more than allowed, the
+// outcome is SATLINE_STANDING_OUTCOME_NOT_JUDGED. A pressure does not identify a refrigerant, and non-condensables are
+// removed by recovering, evacuating and recharging, never by purging: show the finding's advice and cautions.
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE (also for a temperature without liquid, see satline_refrigerant_limits),
+// SATLINE_STATUS_NOT_FINITE, SATLINE_STATUS_UNKNOWN_CHOICE (liquid), SATLINE_STATUS_BAD_STRUCT_SIZE (question or answer
+// not initialised), SATLINE_STATUS_NULL_POINTER, SATLINE_STATUS_VERSION_MISMATCH.
+int32_t satline_standing_check(const struct satline_refrigerant *refrigerant,
+                               const struct satline_standing *standing,
+                               const double *temperatures_k,
+                               uint32_t count,
+                               struct satline_standing_finding *finding);
+
+// What could be in this bottle: the refrigerants whose saturation is nearest to a pressure and a temperature measured
+// at rest, with liquid there. Those that fit come first, by how near the temperature is to their bubble temperature,
+// then the nearest others. The list says what is possible, not what is inside: several refrigerants fit almost any
+// pressure, mixtures fit all in between, and air adds to it. A program that calls it carries every refrigerant.
+//
+// pressure_pa: pascals, absolute. temperature_k: kelvin. The uncertainties are standard ones, in pascals and kelvin; -1
+// for those of usual instruments (see satline_standing). nearest: room for that many; count: how many were written, at
+// most 24.
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE, SATLINE_STATUS_NOT_FINITE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_refrigerant_matches(double pressure_pa,
+                                    double temperature_k,
+                                    double pressure_uncertainty_pa,
+                                    double temperature_uncertainty_k,
+                                    struct satline_match *nearest,
+                                    uint32_t room,
+                                    uint32_t *count);
+
+// Finds a full refrigerant by its ASHRAE 34 designation, ignoring case, hyphens and spaces: "R-410A", "r410a". A
+// program that calls it carries every refrigerant with its equation of state; use the objects, such as
+// &SATLINE_R410A_FULL, where size matters. Not in the library for microcontrollers.
+//
+// Status: SATLINE_STATUS_UNKNOWN_REFRIGERANT (see satline_refrigerant_nearest), SATLINE_STATUS_NULL_POINTER.
+int32_t satline_full_find(const char *name,
+                          const struct satline_refrigerant_full **refrigerant);
+
+// The ASHRAE 34 designation of a full refrigerant, such as "R-410A". The string lives for ever. Not in the library for
+// microcontrollers.
+//
+// Status: SATLINE_STATUS_NULL_POINTER, SATLINE_STATUS_VERSION_MISMATCH.
+int32_t satline_full_designation(const struct satline_refrigerant_full *refrigerant,
+                                 const char **designation);
+
+// Empties a state. struct_size: sizeof(satline_state), so that a newer library knows how large yours is. Not in the
+// library for microcontrollers, nor are the functions below.
+//
+// Status: SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_state_init(struct satline_state *state,
+                           uint32_t struct_size);
+
+// The state at a temperature and a pressure, from the equation of state. Between dew and bubble pressure these do not
+// fix a state, which is SATLINE_STATUS_OUT_OF_RANGE: give a quality instead of one of them.
+//
+// temperature_k: kelvin. pressure_pa: pascals, absolute. reference: SATLINE_REFERENCE_...
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE (outside the equation's range, inside the two-phase region, or the refrigerant has
+// no saturated liquid at the reference state), SATLINE_STATUS_NOT_FINITE, SATLINE_STATUS_NOT_CONVERGED (so near to the
+// critical point), SATLINE_STATUS_UNKNOWN_CHOICE (no such reference), SATLINE_STATUS_BAD_STRUCT_SIZE,
+// SATLINE_STATUS_NULL_POINTER, SATLINE_STATUS_VERSION_MISMATCH.
+int32_t satline_state_tp(const struct satline_refrigerant_full *refrigerant,
+                         double temperature_k,
+                         double pressure_pa,
+                         int32_t reference,
+                         struct satline_state *state);
+
+// The state at a pressure and an enthalpy by the reference state, in one phase or two.
+//
+// pressure_pa: pascals, absolute. enthalpy_j_kg: joules a kilogram. reference: SATLINE_REFERENCE_...
+//
+// Status: as satline_state_tp.
+int32_t satline_state_ph(const struct satline_refrigerant_full *refrigerant,
+                         double pressure_pa,
+                         double enthalpy_j_kg,
+                         int32_t reference,
+                         struct satline_state *state);
+
+// The state at a pressure and an entropy by the reference state, in one phase or two.
+//
+// pressure_pa: pascals, absolute. entropy_j_kg_k: joules a kilogram and kelvin. reference: SATLINE_REFERENCE_...
+//
+// Status: as satline_state_tp.
+int32_t satline_state_ps(const struct satline_refrigerant_full *refrigerant,
+                         double pressure_pa,
+                         double entropy_j_kg_k,
+                         int32_t reference,
+                         struct satline_state *state);
+
+// The state at a temperature and a quality: 0 is saturated liquid (the bubble point), 1 saturated vapour (the dew
+// point).
+//
+// temperature_k: kelvin. quality: the vapour's share of the mass, 0 to 1. reference: SATLINE_REFERENCE_...
+//
+// Status: as satline_state_tp.
+int32_t satline_state_tq(const struct satline_refrigerant_full *refrigerant,
+                         double temperature_k,
+                         double quality,
+                         int32_t reference,
+                         struct satline_state *state);
+
+// The state at a pressure and a quality: 0 is saturated liquid (the bubble point), 1 saturated vapour (the dew point).
+//
+// pressure_pa: pascals, absolute. quality: the vapour's share of the mass, 0 to 1. reference: SATLINE_REFERENCE_...
+//
+// Status: as satline_state_tp.
+int32_t satline_state_pq(const struct satline_refrigerant_full *refrigerant,
+                         double pressure_pa,
+                         double quality,
+                         int32_t reference,
+                         struct satline_state *state);
+
 // SATLINE_CHARGE_... in words; "unknown" for a number that is none. Never null; lives for ever.
 const char *satline_charge_sentence(int32_t number);
 
@@ -1426,6 +2364,21 @@ const char *satline_caution_sentence(int32_t number);
 
 // SATLINE_NEEDED_FOR_... in words; "unknown" for a number that is none. Never null; lives for ever.
 const char *satline_needed_for_sentence(int32_t number);
+
+// SATLINE_STANDING_OUTCOME_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_standing_outcome_sentence(int32_t number);
+
+// SATLINE_STANDING_REASON_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_standing_reason_sentence(int32_t number);
+
+// SATLINE_STANDING_CAUSE_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_standing_cause_sentence(int32_t number);
+
+// SATLINE_STANDING_ADVICE_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_standing_advice_sentence(int32_t number);
+
+// SATLINE_STANDING_CAUTION_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_standing_caution_sentence(int32_t number);
 
 // SATLINE_VALUE_... in words; "unknown" for a number that is none. Never null; lives for ever.
 const char *satline_value_name(int32_t number);

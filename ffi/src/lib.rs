@@ -13,6 +13,8 @@ extern crate std;
 mod answer;
 mod catalogue;
 mod finding;
+#[cfg(feature = "eos")]
+mod full;
 mod generated;
 mod handle;
 mod limits;
@@ -20,6 +22,9 @@ mod panic;
 mod pressure;
 mod reading;
 mod saturation;
+mod standing;
+#[cfg(feature = "eos")]
+mod state;
 mod status;
 mod target;
 mod version;

@@ -10,7 +10,7 @@ Work on refrigerant circuits needs a licence and follows local codes. Pressure a
 refrigerants, fire are hazards; the unit's own charging label comes first.
 """
 
-from . import units
+from . import units, visit
 from ._component import Component
 from ._errors import (
     BadCompositionError,
@@ -26,11 +26,12 @@ from ._errors import (
     UnknownUnitError,
 )
 from ._finding import Finding, MissingField, ProtocolVerdict, Value, diagnose
-from ._native import Refrigerant, __version__, refrigerant, refrigerants, target_split_k, target_superheat_k
+from ._native import AfterLeak, Refrigerant, __version__, refrigerant, refrigerants, target_split_k, target_superheat_k
 from ._reading import Reading
 from ._state import State, States
 
 __all__ = [
+    "AfterLeak",
     "BadCompositionError",
     "Component",
     "Finding",
@@ -58,4 +59,5 @@ __all__ = [
     "target_split_k",
     "target_superheat_k",
     "units",
+    "visit",
 ]

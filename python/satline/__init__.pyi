@@ -1,8 +1,8 @@
 """Refrigerant properties and charge diagnostics for air conditioning; see help(satline)."""
 
-from typing import Final, final, overload
+from typing import Final, Literal, TypeAlias, final, overload
 
-from . import units as units
+from . import units as units, visit as visit
 from ._component import Component as Component
 from ._errors import (
     BadCompositionError as BadCompositionError,
@@ -26,9 +26,10 @@ from ._finding import (
 )
 from ._reading import Reading as Reading
 from ._state import State as State, States as States
-from ._typing import Array, Floats, MaskedFloats, Number, ReferenceName
+from ._typing import Array, Floats, MaskedFloats, Number
 
 __all__ = [
+    "AfterLeak",
     "BadCompositionError",
     "Component",
     "Finding",
@@ -56,8 +57,12 @@ __all__ = [
     "target_split_k",
     "target_superheat_k",
     "units",
+    "visit",
 ]
 __version__: Final[str]
+
+# Where enthalpy and entropy count from; see Refrigerant.state.
+_ReferenceName: TypeAlias = Literal["IIR", "ASHRAE", "NBP"]
 
 @final
 class Refrigerant:
@@ -112,7 +117,7 @@ class Refrigerant:
         enthalpy_j_kg: Number | None = None,
         entropy_j_kg_k: Number | None = None,
         quality: Number | None = None,
-        reference: ReferenceName = "IIR",
+        reference: _ReferenceName = "IIR",
     ) -> State: ...
     @overload
     def state(
@@ -123,18 +128,76 @@ class Refrigerant:
         enthalpy_j_kg: Number | Array | None = None,
         entropy_j_kg_k: Number | Array | None = None,
         quality: Number | Array | None = None,
-        reference: ReferenceName = "IIR",
+        reference: _ReferenceName = "IIR",
     ) -> States: ...
     @overload
-    def saturated_liquid(self, temperature_k: Number, *, reference: ReferenceName = "IIR") -> State: ...
+    def saturated_liquid(self, temperature_k: Number, *, reference: _ReferenceName = "IIR") -> State: ...
     @overload
-    def saturated_liquid(self, temperature_k: Array, *, reference: ReferenceName = "IIR") -> States: ...
+    def saturated_liquid(self, temperature_k: Array, *, reference: _ReferenceName = "IIR") -> States: ...
     @overload
-    def saturated_vapor(self, temperature_k: Number, *, reference: ReferenceName = "IIR") -> State: ...
+    def saturated_vapor(self, temperature_k: Number, *, reference: _ReferenceName = "IIR") -> State: ...
     @overload
-    def saturated_vapor(self, temperature_k: Array, *, reference: ReferenceName = "IIR") -> States: ...
+    def saturated_vapor(self, temperature_k: Array, *, reference: _ReferenceName = "IIR") -> States: ...
+    def after_leak(
+        self,
+        fraction_lost: float,
+        temperature_k: float,
+        *,
+        leaving: Literal["liquid", "vapor"] = "vapor",
+        liquid_volume_fraction: float | None = None,
+        filling_density_kg_m3: float | None = None,
+    ) -> AfterLeak: ...
     def __eq__(self, other: object, /) -> bool: ...
     def __hash__(self) -> int: ...
+
+@final
+class AfterLeak:
+    @property
+    def fraction_lost(self) -> float: ...
+    @property
+    def leaving(self) -> str: ...
+    @property
+    def temperature_k(self) -> float: ...
+    @property
+    def pressure_pa(self) -> float: ...
+    @property
+    def components(self) -> tuple[Component, ...]: ...
+    @property
+    def liquid_components(self) -> tuple[Component, ...]: ...
+    @property
+    def vapor_components(self) -> tuple[Component, ...]: ...
+    @property
+    def liquid_volume_fraction(self) -> float: ...
+    @property
+    def liquid_mass_fraction(self) -> float: ...
+    @property
+    def filling_density_kg_m3(self) -> float: ...
+    @property
+    def liquid_density_kg_m3(self) -> float: ...
+    @property
+    def vapor_density_kg_m3(self) -> float: ...
+    @property
+    def flammable_mass_fraction(self) -> float: ...
+    @property
+    def vapor_flammable_mass_fraction(self) -> float: ...
+    @property
+    def cautions(self) -> tuple[str, ...]: ...
+    @overload
+    def bubble_pressure_pa(self, temperature_k: Number) -> float: ...
+    @overload
+    def bubble_pressure_pa(self, temperature_k: Array) -> Floats: ...
+    @overload
+    def dew_pressure_pa(self, temperature_k: Number) -> float: ...
+    @overload
+    def dew_pressure_pa(self, temperature_k: Array) -> Floats: ...
+    @overload
+    def bubble_temperature_k(self, pressure_pa: Number) -> float: ...
+    @overload
+    def bubble_temperature_k(self, pressure_pa: Array) -> Floats: ...
+    @overload
+    def dew_temperature_k(self, pressure_pa: Number) -> float: ...
+    @overload
+    def dew_temperature_k(self, pressure_pa: Array) -> Floats: ...
 
 def refrigerant(name: str) -> Refrigerant: ...
 def refrigerants() -> list[Refrigerant]: ...

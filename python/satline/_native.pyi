@@ -1,8 +1,9 @@
 """The compiled core. Users import satline and satline.units, whose stubs hold the types of what is public."""
 
-from typing import Final
+from typing import Any, Final
 
 from . import (
+    AfterLeak as AfterLeak,
     Refrigerant as Refrigerant,
     refrigerant as refrigerant,
     refrigerants as refrigerants,
@@ -16,4 +17,17 @@ __version__: Final[str]
 def check_reading(reading: str) -> str | None: ...
 def diagnose_text(reading: str, has_lines: bool) -> tuple[tuple[str, str, bool, bool], str, str, str]: ...
 def error_table() -> list[tuple[int, str, str]]: ...
+def matches_parts(
+    pressure_pa: float,
+    temperature_k: float,
+    pressure_uncertainty_pa: float | None,
+    temperature_uncertainty_k: float | None,
+) -> tuple[int, list[tuple[str, float, float, float, float, bool]]]: ...
+def standing_check_parts(
+    refrigerant: Refrigerant,
+    pressure_pa: float,
+    temperatures_k: list[float],
+    liquid: str,
+    limits: tuple[float | None, float | None, float | None],
+) -> dict[str, Any]: ...
 def reading_fields() -> list[tuple[str, float, float]]: ...

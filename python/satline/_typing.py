@@ -1,7 +1,7 @@
 """What functions accept and give, for type checkers."""
 
 from collections.abc import Sequence
-from typing import Any, Literal, Protocol, TypeAlias
+from typing import Any, Protocol, TypeAlias
 
 import numpy as np
 import numpy.typing as npt
@@ -24,6 +24,3 @@ Floats: TypeAlias = npt.NDArray[np.float64]
 
 MaskedFloats: TypeAlias = np.ma.MaskedArray[Any, np.dtype[np.float64]]
 """What arrays give where some cells may have no answer."""
-
-ReferenceName: TypeAlias = Literal["IIR", "ASHRAE", "NBP"]
-"""Where enthalpy and entropy count from; see Refrigerant.state."""

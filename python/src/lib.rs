@@ -3,10 +3,12 @@
 mod charge;
 mod diagnosis;
 mod elementwise;
+mod leak;
 mod raise;
 mod refrigerant;
 mod state;
 mod units;
+mod visit;
 
 use pyo3::prelude::*;
 use satline::error::TABLE;
@@ -21,6 +23,7 @@ fn error_table() -> Vec<(i32, &'static str, &'static str)> {
 fn native(module: &Bound<'_, PyModule>) -> PyResult<()> {
     module.add("__version__", env!("CARGO_PKG_VERSION"))?;
     module.add_class::<refrigerant::Refrigerant>()?;
+    module.add_class::<leak::AfterLeak>()?;
     module.add_function(wrap_pyfunction!(refrigerant::refrigerant, module)?)?;
     module.add_function(wrap_pyfunction!(refrigerant::refrigerants, module)?)?;
     module.add_function(wrap_pyfunction!(charge::target_superheat_k, module)?)?;
@@ -28,6 +31,8 @@ fn native(module: &Bound<'_, PyModule>) -> PyResult<()> {
     module.add_function(wrap_pyfunction!(diagnosis::diagnose_text, module)?)?;
     module.add_function(wrap_pyfunction!(diagnosis::check_reading, module)?)?;
     module.add_function(wrap_pyfunction!(diagnosis::reading_fields, module)?)?;
+    module.add_function(wrap_pyfunction!(visit::standing_check_parts, module)?)?;
+    module.add_function(wrap_pyfunction!(visit::matches_parts, module)?)?;
     module.add_function(wrap_pyfunction!(error_table, module)?)?;
     units::add(module)?;
     // What is public is decided in Python; a second list here would only have to be kept in step.

@@ -7,6 +7,7 @@ use satline::quantity::{Pressure, Temperature};
 use satline::refrigerant::{self as catalogue, Refrigerant as Record};
 
 use crate::elementwise::{one, two};
+use crate::leak::{self, AfterLeak};
 use crate::raise::{Place, raise};
 use crate::state::{Known, state};
 
@@ -16,7 +17,7 @@ use crate::state::{Known, state};
 /// arrays (anything array-like) and gives a float64 array of the broadcast shape. A value outside the range of the
 /// saturation curve raises OutOfRangeError, NaN and infinities NotFiniteError; in an array, the element is named.
 #[pyclass(frozen, module = "satline")]
-pub struct Refrigerant(&'static Record);
+pub struct Refrigerant(pub(crate) &'static Record);
 
 #[pymethods]
 impl Refrigerant {
@@ -172,6 +173,38 @@ impl Refrigerant {
     #[pyo3(signature = (temperature_k, *, reference="IIR"), text_signature = "($self, temperature_k, *, reference='IIR')")]
     fn saturated_vapor<'py>(&self, temperature_k: &Bound<'py, PyAny>, reference: &str) -> PyResult<Bound<'py, PyAny>> {
         self.saturated(temperature_k, 1.0, reference)
+    }
+
+    /// What is left of a filling of this refrigerant after a slow leak at constant temperature.
+    ///
+    /// fraction_lost is the fraction of the mass that has leaked, as 'vapor' or as 'liquid'. The vessel is a bottle or a
+    /// unit at rest, everywhere at temperature_k, with liquid and vapour in equilibrium. How full it was: the share of
+    /// its volume that was liquid, or its mass over its volume; four fifths liquid if neither is given, about the most
+    /// that a bottle may hold. Raises OutOfRangeError where the liquid is gone before that; its upper limit is the
+    /// fraction at which it is, and from there on the composition stays.
+    ///
+    /// A blend of which vapour has leaked is no longer the blend on its label. Recover and recharge it rather than top it
+    /// up, and see the result's cautions.
+    #[pyo3(signature = (fraction_lost, temperature_k, *, leaving="vapor", liquid_volume_fraction=None,
+                        filling_density_kg_m3=None))]
+    fn after_leak(
+        &self,
+        py: Python<'_>,
+        fraction_lost: f64,
+        temperature_k: f64,
+        leaving: &str,
+        liquid_volume_fraction: Option<f64>,
+        filling_density_kg_m3: Option<f64>,
+    ) -> PyResult<AfterLeak> {
+        leak::after_leak(
+            py,
+            self.0,
+            fraction_lost,
+            temperature_k,
+            leaving,
+            liquid_volume_fraction,
+            filling_density_kg_m3,
+        )
     }
 
     fn __repr__(&self) -> String {

@@ -27,6 +27,12 @@ static __attribute__((noinline)) int32_t nothing_more(const satline_refrigerant 
 static void dew(void) { satline_dew_temperature_k(&SATLINE_R410A, pressure_pa, &result); }
 static void superheat(void) { satline_superheat_k(&SATLINE_R410A, temperature_k, pressure_pa, &result); }
 static void diagnose(void) { satline_diagnose(&SATLINE_R410A, &reading, &finding); }
+static satline_standing standing;
+static satline_standing_finding stands;
+static void stand(void) {
+    static const double temperatures_k[] = {293.15, 293.65};
+    satline_standing_check(&SATLINE_R410A, &standing, temperatures_k, 2, &stands);
+}
 static void empty_one(void) { nothing(&SATLINE_R410A, pressure_pa, &result); }
 static void empty_two(void) { nothing_more(&SATLINE_R410A, temperature_k, pressure_pa, &result); }
 
@@ -72,6 +78,10 @@ int run(void) {
     put_number("stack_bytes_dew_temperature", stack_of(dew));
     put_number("stack_bytes_superheat", stack_of(superheat));
     put_number("stack_bytes_diagnose", stack_of(diagnose));
+    satline_standing_init(&standing, sizeof standing);
+    satline_standing_finding_init(&stands, sizeof stands);
+    standing.pressure_pa = 1.5e6;
+    put_number("stack_bytes_standing_check", stack_of(stand));
     put_number("instructions_dew_temperature", instructions_of(dew, empty_one));
     put_number("instructions_superheat", instructions_of(superheat, empty_two));
     put_number("instructions_diagnose", instructions_of(diagnose, empty_one));

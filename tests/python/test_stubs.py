@@ -25,12 +25,13 @@ reveal_type(satline.target_superheat_k(290.0, 308.0))
 reveal_type(units.pascal_from_psig(np.array([118.0]), 9e4))
 reveal_type(r.state(300.0, 5e5))
 reveal_type(r.state(300.0, quality=np.array([0.5])))
-reveal_type(r.saturated_vapor([280.0], reference="NBP").specific_heat_j_kg_k.mask)
+reveal_type(r.saturated_vapor([280.0], reference="NBP").specific_heat_j_kg_k)
 r.dew_temperature_k("9e5")
 r.designation = "R-22"
 '''
 
 FLOAT = "float"
+MASKED = "numpy.ma.core.MaskedArray[Any, numpy.dtype[numpy.float64]]"
 ARRAY = "numpy.ndarray[tuple[Any, ...], numpy.dtype[numpy.float64]]"
 
 
@@ -89,7 +90,7 @@ def test_a_type_checker_sees_numbers_and_arrays(tmp_path):
     revealed = [line.split('"')[1] for line in result.stdout.splitlines() if "Revealed type" in line]
     assert [text.replace("builtins.", "") for text in revealed] == [
         FLOAT, FLOAT, FLOAT, ARRAY, ARRAY, FLOAT, ARRAY, ARRAY, "float | None", ARRAY,
-        "satline._state.State", "satline._state.States", MASK,
+        "satline._state.State", "satline._state.States", MASKED,
     ], result.stdout  # fmt: skip
     errors = [line for line in result.stdout.splitlines() if ": error:" in line]
     assert len(errors) == 2, result.stdout

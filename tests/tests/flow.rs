@@ -6,10 +6,11 @@ use std::fs;
 use std::path::{Path, PathBuf};
 
 /// Below everything: any module may use these.
-const BASE: [&str; 6] = ["bounds", "error", "math", "nearest", "quantity", "Error"];
+const BASE: [&str; 7] = ["answers", "bounds", "error", "math", "nearest", "quantity", "Error"];
 
 /// What each module may use besides the base and itself.
-const ARROWS: [(&str, &[&str]); 13] = [
+const ARROWS: [(&str, &[&str]); 15] = [
+    ("answers", &[]),
     ("error", &[]),
     ("bounds", &[]),
     ("math", &[]),
@@ -19,9 +20,11 @@ const ARROWS: [(&str, &[&str]); 13] = [
     // The equations of state know nothing of what is made from them, nor do the curves know where they came from.
     ("eos", &["identity"]),
     ("saturation", &["identity"]),
-    ("refrigerant", &["identity", "saturation", "eos"]),
+    // The catalogue's matches are found as the standing-pressure check judges one refrigerant.
+    ("refrigerant", &["identity", "saturation", "eos", "visit"]),
     ("reading", &["saturation"]),
     ("charge", &["reading", "saturation"]),
+    ("visit", &["saturation", "identity"]),
     ("diagnosis", &["charge", "reading", "saturation", "identity"]),
     ("text", &["charge", "diagnosis", "reading", "saturation", "identity", "refrigerant"]),
 ];
@@ -43,6 +46,8 @@ fn module(segments: &[&str]) -> Option<String> {
     let name = match (first, segments.get(1).map(|second| second.trim_end_matches(".rs"))) {
         // What a refrigerant is lies below the curves; the catalogue, in the same folder, lies above them.
         ("refrigerant", Some("identity")) => "identity",
+        // How answers are written: a macro that every module with answers uses.
+        ("charge", Some("answers")) => "answers",
         _ => first,
     };
     Some(name.to_string())

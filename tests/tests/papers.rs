@@ -1,7 +1,7 @@
 //! Values printed in the papers of the equations of state, and points published in standards.
 
 use satline::eos::{End, Mixture};
-use satline::refrigerant;
+use satline::refrigerant::{self, Confidence};
 
 /// Rows of a file of `tests/data`, by column; comments and the heading are left out.
 fn rows(text: &str) -> impl Iterator<Item = Vec<&str>> {
@@ -82,6 +82,10 @@ fn published_points() {
     for row in rows(include_str!("../data/published_points.csv")) {
         let [designation, point, celsius, _, _] = row[..] else { panic!("{row:?}") };
         let Some(mixture) = mixture(designation) else { continue };
+        // Estimates have a check of their own, with larger bounds.
+        if refrigerant::find(designation).is_ok_and(|found| found.confidence == Confidence::Estimated) {
+            continue;
+        }
         let found = match point {
             "boiling" | "bubble" => mixture.at_pressure(End::Bubble, 101_325.0).map(|point| point.temperature),
             "dew" => mixture.at_pressure(End::Dew, 101_325.0).map(|point| point.temperature),

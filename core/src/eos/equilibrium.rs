@@ -74,6 +74,8 @@ const ADVICE: &str =
 /// ln(liquid density/vapour density) below which a point may lie nearer to the critical one than is accepted; at
 /// [`NEAREST_TO_CRITICAL`] itself it is about 0.1.
 const NEAR_CRITICAL: f64 = 0.3;
+/// Least ln(liquid density/vapour density) of a solution, well below what the nearest accepted point has.
+const LEAST_DENSITY_RATIO: f64 = 0.01;
 /// Most Newton steps for one point.
 const MOST_STEPS: usize = 60;
 /// Longest step in a logarithm of density.
@@ -219,7 +221,7 @@ impl Mixture {
             let bulk = self.bulk_phase(here.temperature, here.bulk_density);
             let incipient = self.phase(here.temperature, &here.incipient_densities);
             if arrived {
-                return self.accept(end, here, &bulk, &incipient);
+                return self.accept(end, given, here, &bulk, &incipient);
             }
             let (matrix, residual) = self.system(end, given, &here, &bulk, &incipient);
             let step = solve(matrix, residual, size)?;
@@ -310,12 +312,25 @@ impl Mixture {
         (matrix, residual)
     }
 
-    fn accept(&self, end: End, mut here: Equilibrium, bulk: &Phase, incipient: &Phase) -> Option<Equilibrium> {
+    fn accept(
+        &self,
+        end: End,
+        given: Given,
+        mut here: Equilibrium,
+        bulk: &Phase,
+        incipient: &Phase,
+    ) -> Option<Equilibrium> {
         let count = self.count();
         let fractions = here.incipient_fractions();
         let same_composition =
             self.mole_fractions.iter().zip(fractions).all(|(bulk, other)| (bulk - other).abs() < 1e-9);
-        let distinct = here.ln_density_ratio(end) > if same_composition { 1e-5 } else { 1e-7 };
+        let least = match given {
+            Given::DensityRatio(_) if same_composition => 1e-5,
+            Given::DensityRatio(_) => 1e-7,
+            // Where a phase is about to split the equations also hold for two all but equal ones.
+            _ => LEAST_DENSITY_RATIO,
+        };
+        let distinct = here.ln_density_ratio(end) > least;
         // Pressure must rise with density in both phases, and fugacities agree to far better than the result is stated.
         let stable =
             bulk.pressure_slopes.iter().sum::<f64>() > 0.0 && incipient.pressure_slopes.iter().sum::<f64>() > 0.0;

@@ -2,10 +2,16 @@
 
 mod catalogue;
 pub mod identity;
+#[cfg(feature = "eos")]
+mod leaked;
+mod matches;
 mod sources;
 
 pub use catalogue::*;
 pub use identity::{Component, Identity, SafetyClass};
+#[cfg(feature = "eos")]
+pub use leaked::{LeakCaution, flammable_share, leak_cautions};
+pub use matches::{MATCHES_MAX, Match, Matches, matches};
 
 use crate::error::Error;
 use crate::saturation::{Points, SaturatedProperties, SaturationCurves};
@@ -51,6 +57,9 @@ pub struct Refrigerant {
     pub points: &'static Points,
     /// How well the properties are known.
     pub confidence: Confidence,
+    /// Standard uncertainty of bubble and dew temperatures in K where a mixture parameter was estimated: how far published
+    /// bubble and dew points lie that were not used for the estimate. `None` where all parameters are published.
+    pub saturation_uncertainty_k: Option<f64>,
     /// Global warming potential over 100 years, with its source.
     pub global_warming_potential: Option<Gwp>,
     /// Publications from which the numbers come.

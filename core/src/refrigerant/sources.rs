@@ -2,6 +2,7 @@
 
 pub(super) const ASHRAE_34: &str =
     "ANSI/ASHRAE Standard 34 (composition; safety class and flammability limit from memory)";
+pub(super) const ESTIMATED: &str = "Mixture parameters of at least one pair: estimated here from similar published pairs and from published normal bubble and dew points; see core/src/eos/pair/estimated.rs";
 pub(super) const AKASAKA_IJT_2023: &str = "Akasaka, R., Huber, M. L., Simoni, L., Lemmon, E. W., A Helmholtz Energy Equation of State for trans-1,1,1,4,4,4-Hexafluoro-2-butene [R-1336mzz(E)], Int. J. Thermophys. 44 (2023) 50, doi 10.1007/s10765-022-03143-5";
 pub(super) const AKASAKA_IJT_2023_R1224YDZ: &str = "Akasaka, R., Lemmon, E. W., A Helmholtz Energy Equation of State for cis-1-Chloro-2,3,3,3-tetrafluoro-1-propene [R-1224yd(Z)], Int. J. Thermophys. 44 (2023) 166, doi 10.1007/s10765-023-03266-3";
 pub(super) const AKASAKA_IJT_2025_R1243ZF: &str = "Akasaka, R., Lemmon, E. W., A Helmholtz Energy Equation of State for 3,3,3-Trifluoroprop-1-ene (R-1243zf), Int. J. Thermophys. 46 (2025), doi 10.1007/s10765-024-03481-6";

@@ -5,6 +5,8 @@
 //! the equations of state by `satline-fit`; each file in `table/` states its range and worst error.
 
 mod curve;
+// Generated, to the byte.
+#[rustfmt::skip]
 pub mod table;
 
 pub use curve::{DEGREE, Piece, PressureCurve, PropertyCurve, TemperatureCurve};

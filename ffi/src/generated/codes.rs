@@ -311,6 +311,72 @@ pub const SATLINE_NEEDED_FOR_VERDICT: i32 = 1;
 pub const SATLINE_NEEDED_FOR_CONFIRMATION: i32 = 2;
 /// for the protocol's test
 pub const SATLINE_NEEDED_FOR_PROTOCOL: i32 = 3;
+/// Whether there is liquid is not known.
+pub const SATLINE_STANDING_LIQUID_UNKNOWN: i32 = 1;
+/// There is liquid; how much is not known.
+pub const SATLINE_STANDING_LIQUID_PRESENT: i32 = 2;
+/// Most of the refrigerant is liquid.
+pub const SATLINE_STANDING_LIQUID_MOST: i32 = 3;
+/// The pressure fits the refrigerant at this temperature.
+pub const SATLINE_STANDING_OUTCOME_CONSISTENT: i32 = 1;
+/// The pressure is higher than this refrigerant has at this temperature.
+pub const SATLINE_STANDING_OUTCOME_EXCESS: i32 = 2;
+/// The pressure is lower than this refrigerant's liquid has at this temperature.
+pub const SATLINE_STANDING_OUTCOME_TOO_LOW: i32 = 3;
+/// The pressure cannot be judged at these temperatures.
+pub const SATLINE_STANDING_OUTCOME_NOT_JUDGED: i32 = 4;
+/// It lies between dew and bubble pressure within the uncertainty. That does not prove what is inside: other refrigerants and mixtures of refrigerants can have the same pressure.
+pub const SATLINE_STANDING_REASON_WITHIN_BAND: i32 = 1;
+/// It is the bubble pressure within the uncertainty, as it must be where most is liquid. That does not prove what is inside: other refrigerants and mixtures of refrigerants can have the same pressure.
+pub const SATLINE_STANDING_REASON_AT_BUBBLE: i32 = 2;
+/// It lies above the bubble pressure by more than the uncertainty.
+pub const SATLINE_STANDING_REASON_ABOVE_BUBBLE: i32 = 3;
+/// It lies below the dew pressure by more than the uncertainty.
+pub const SATLINE_STANDING_REASON_BELOW_DEW: i32 = 4;
+/// It lies below the bubble pressure by more than the uncertainty, though most is liquid.
+pub const SATLINE_STANDING_REASON_BELOW_BUBBLE: i32 = 5;
+/// The parts that may hold liquid differ in temperature by more than allowed. The coldest liquid sets the pressure, but only once the rest has come to it.
+pub const SATLINE_STANDING_REASON_TEMPERATURES_UNEQUAL: i32 = 6;
+/// Air or nitrogen is mixed in.
+pub const SATLINE_STANDING_CAUSE_NON_CONDENSABLES: i32 = 1;
+/// Another refrigerant is inside, or a mixture of several.
+pub const SATLINE_STANDING_CAUSE_OTHER_REFRIGERANT: i32 = 2;
+/// No liquid is left: the charge, or the bottle, is all but empty.
+pub const SATLINE_STANDING_CAUSE_NO_LIQUID: i32 = 3;
+/// A part that was not measured is colder and holds the liquid.
+pub const SATLINE_STANDING_CAUSE_COLDER_PART: i32 = 4;
+/// The liquid is warmer than the place that was measured.
+pub const SATLINE_STANDING_CAUSE_WARMER_PART: i32 = 5;
+/// The bottle is full of liquid to the brim.
+pub const SATLINE_STANDING_CAUSE_FULL_OF_LIQUID: i32 = 6;
+/// A vapour leak has taken the volatile components first, so the blend is no longer what its label says.
+pub const SATLINE_STANDING_CAUSE_COMPOSITION_SHIFTED: i32 = 7;
+/// Nothing on this evidence.
+pub const SATLINE_STANDING_ADVICE_NOTHING: i32 = 1;
+/// Recover the refrigerant, evacuate, and recharge with new: never purge, which vents refrigerant and does not get the air out.
+pub const SATLINE_STANDING_ADVICE_RECOVER_EVACUATE_RECHARGE: i32 = 2;
+/// Refrigerant does not wear out: weigh what is left and look for the leak before adding any.
+pub const SATLINE_STANDING_ADVICE_FIND_LEAK: i32 = 3;
+/// Have what is inside identified by an analyser or a laboratory before any of it is used, added to or mixed.
+pub const SATLINE_STANDING_ADVICE_IDENTIFY: i32 = 4;
+/// Leave it at rest, out of sun and draught, until every part that may hold liquid has one temperature, then read again.
+pub const SATLINE_STANDING_ADVICE_WAIT_FOR_ONE_TEMPERATURE: i32 = 5;
+/// Work on refrigerant and its records follow local codes and belong to licensed practice.
+pub const SATLINE_STANDING_CAUTION_LICENSED_PRACTICE: i32 = 1;
+/// The vessel is under pressure: gloves and eye protection, and bleed hoses with care.
+pub const SATLINE_STANDING_CAUTION_PRESSURE: i32 = 2;
+/// A pressure does not identify a refrigerant: mixed refrigerants can stand at any pressure between those of their parts.
+pub const SATLINE_STANDING_CAUTION_NOT_IDENTIFIED: i32 = 3;
+/// This refrigerant can burn: no ignition source, fresh air, a leak detector, and tools and cylinder rated for it.
+pub const SATLINE_STANDING_CAUTION_FLAMMABLE_REFRIGERANT: i32 = 4;
+/// Until what is inside is identified, treat it as flammable, and air mixed with it as able to burn inside.
+pub const SATLINE_STANDING_CAUTION_TREAT_AS_FLAMMABLE: i32 = 5;
+/// Do not purge or vent: it is unlawful in many places and leaves most of the air inside.
+pub const SATLINE_STANDING_CAUTION_NEVER_PURGE: i32 = 6;
+/// A bottle without room for vapour bursts when it warms: weigh it against its tare and 80 % filling, and keep it cool.
+pub const SATLINE_STANDING_CAUTION_MAY_BE_FULL_OF_LIQUID: i32 = 7;
+/// A leak shifts a blend's composition and so its bubble and dew pressures: pressure alone does not tell a shifted blend from air or another refrigerant.
+pub const SATLINE_STANDING_CAUTION_BLEND_MAY_HAVE_SHIFTED: i32 = 8;
 /// Value: superheat.
 pub const SATLINE_VALUE_SUPERHEAT_K: i32 = 0;
 /// Value: subcooling.
@@ -395,6 +461,30 @@ pub const SATLINE_POWER_HIGHEST_W: f64 = 1000000.0;
 pub const SATLINE_MASS_LOWEST_KG: f64 = 0.0;
 /// The highest accepted mass, kg.
 pub const SATLINE_MASS_HIGHEST_KG: f64 = 200.0;
+/// The lowest accepted liquid volume fraction, m3/m3.
+pub const SATLINE_LIQUID_VOLUME_FRACTION_LOWEST_M3_M3: f64 = 0.001;
+/// The highest accepted liquid volume fraction, m3/m3.
+pub const SATLINE_LIQUID_VOLUME_FRACTION_HIGHEST_M3_M3: f64 = 0.999;
+/// The lowest accepted fraction of the mass lost, kg/kg.
+pub const SATLINE_FRACTION_OF_THE_MASS_LOST_LOWEST_KG_KG: f64 = 0.0;
+/// The highest accepted fraction of the mass lost, kg/kg.
+pub const SATLINE_FRACTION_OF_THE_MASS_LOST_HIGHEST_KG_KG: f64 = 1.0;
+/// The lowest accepted uncertainty of the pressure, Pa.
+pub const SATLINE_UNCERTAINTY_OF_THE_PRESSURE_LOWEST_PA: f64 = 0.0;
+/// The highest accepted uncertainty of the pressure, Pa.
+pub const SATLINE_UNCERTAINTY_OF_THE_PRESSURE_HIGHEST_PA: f64 = 500000.0;
+/// The lowest accepted uncertainty of the temperature, K.
+pub const SATLINE_UNCERTAINTY_OF_THE_TEMPERATURE_LOWEST_K: f64 = 0.0;
+/// The highest accepted uncertainty of the temperature, K.
+pub const SATLINE_UNCERTAINTY_OF_THE_TEMPERATURE_HIGHEST_K: f64 = 10.0;
+/// The lowest accepted difference allowed between temperatures, K.
+pub const SATLINE_DIFFERENCE_ALLOWED_BETWEEN_TEMPERATURES_LOWEST_K: f64 = 0.0;
+/// The highest accepted difference allowed between temperatures, K.
+pub const SATLINE_DIFFERENCE_ALLOWED_BETWEEN_TEMPERATURES_HIGHEST_K: f64 = 20.0;
+/// The lowest accepted number of temperatures, places.
+pub const SATLINE_NUMBER_OF_TEMPERATURES_LOWEST_PLACES: f64 = 1.0;
+/// The highest accepted number of temperatures, places.
+pub const SATLINE_NUMBER_OF_TEMPERATURES_HIGHEST_PLACES: f64 = 16.0;
 /// The lowest accepted time since the last change, min.
 pub const SATLINE_TIME_SINCE_THE_LAST_CHANGE_LOWEST_MIN: f64 = 0.0;
 /// The highest accepted time since the last change, min.

@@ -118,6 +118,22 @@ pub static SATLINE_R290: Refrigerant = Refrigerant::of(&satline::saturation::R29
 #[unsafe(no_mangle)]
 pub static SATLINE_RC318: Refrigerant = Refrigerant::of(&satline::saturation::RC318);
 
+/// R-401A: R-22 53 %, R-152a 13 %, R-124 34 % by mass; safety class A1.
+#[unsafe(no_mangle)]
+pub static SATLINE_R401A: Refrigerant = Refrigerant::of(&satline::saturation::R401A);
+
+/// R-402A: R-125 60 %, R-290 2 %, R-22 38 % by mass; safety class A1.
+#[unsafe(no_mangle)]
+pub static SATLINE_R402A: Refrigerant = Refrigerant::of(&satline::saturation::R402A);
+
+/// R-402B: R-125 38 %, R-290 2 %, R-22 60 % by mass; safety class A1.
+#[unsafe(no_mangle)]
+pub static SATLINE_R402B: Refrigerant = Refrigerant::of(&satline::saturation::R402B);
+
+/// R-403B: R-290 5 %, R-22 56 %, R-218 39 % by mass; safety class A1.
+#[unsafe(no_mangle)]
+pub static SATLINE_R403B: Refrigerant = Refrigerant::of(&satline::saturation::R403B);
+
 /// R-404A: R-125 44 %, R-143a 52 %, R-134a 4 % by mass; safety class A1.
 #[unsafe(no_mangle)]
 pub static SATLINE_R404A: Refrigerant = Refrigerant::of(&satline::saturation::R404A);
@@ -158,6 +174,14 @@ pub static SATLINE_R407H: Refrigerant = Refrigerant::of(&satline::saturation::R4
 #[unsafe(no_mangle)]
 pub static SATLINE_R407I: Refrigerant = Refrigerant::of(&satline::saturation::R407I);
 
+/// R-408A: R-125 7 %, R-143a 46 %, R-22 47 % by mass; safety class A1.
+#[unsafe(no_mangle)]
+pub static SATLINE_R408A: Refrigerant = Refrigerant::of(&satline::saturation::R408A);
+
+/// R-409A: R-22 60 %, R-124 25 %, R-142b 15 % by mass; safety class A1.
+#[unsafe(no_mangle)]
+pub static SATLINE_R409A: Refrigerant = Refrigerant::of(&satline::saturation::R409A);
+
 /// R-410A: R-32 50 %, R-125 50 % by mass; safety class A1.
 #[unsafe(no_mangle)]
 pub static SATLINE_R410A: Refrigerant = Refrigerant::of(&satline::saturation::R410A);
@@ -174,6 +198,10 @@ pub static SATLINE_R411A: Refrigerant = Refrigerant::of(&satline::saturation::R4
 #[unsafe(no_mangle)]
 pub static SATLINE_R411B: Refrigerant = Refrigerant::of(&satline::saturation::R411B);
 
+/// R-414B: R-22 50 %, R-124 39 %, R-600a 1.5 %, R-142b 9.5 % by mass; safety class A1.
+#[unsafe(no_mangle)]
+pub static SATLINE_R414B: Refrigerant = Refrigerant::of(&satline::saturation::R414B);
+
 /// R-415A: R-22 82 %, R-152a 18 % by mass; safety class A2.
 #[unsafe(no_mangle)]
 pub static SATLINE_R415A: Refrigerant = Refrigerant::of(&satline::saturation::R415A);
@@ -181,6 +209,10 @@ pub static SATLINE_R415A: Refrigerant = Refrigerant::of(&satline::saturation::R4
 /// R-415B: R-22 25 %, R-152a 75 % by mass; safety class A2.
 #[unsafe(no_mangle)]
 pub static SATLINE_R415B: Refrigerant = Refrigerant::of(&satline::saturation::R415B);
+
+/// R-416A: R-134a 59 %, R-124 39.5 %, R-600 1.5 % by mass; safety class A1.
+#[unsafe(no_mangle)]
+pub static SATLINE_R416A: Refrigerant = Refrigerant::of(&satline::saturation::R416A);
 
 /// R-417A: R-125 46.6 %, R-134a 50 %, R-600 3.4 % by mass; safety class A1.
 #[unsafe(no_mangle)]
@@ -234,6 +266,10 @@ pub static SATLINE_R422E: Refrigerant = Refrigerant::of(&satline::saturation::R4
 #[unsafe(no_mangle)]
 pub static SATLINE_R423A: Refrigerant = Refrigerant::of(&satline::saturation::R423A);
 
+/// R-424A: R-125 50.5 %, R-134a 47 %, R-600a 0.9 %, R-600 1 %, R-601a 0.6 % by mass; safety class A1.
+#[unsafe(no_mangle)]
+pub static SATLINE_R424A: Refrigerant = Refrigerant::of(&satline::saturation::R424A);
+
 /// R-425A: R-32 18.5 %, R-134a 69.5 %, R-227ea 12 % by mass; safety class A1.
 #[unsafe(no_mangle)]
 pub static SATLINE_R425A: Refrigerant = Refrigerant::of(&satline::saturation::R425A);
@@ -285,6 +321,14 @@ pub static SATLINE_R436B: Refrigerant = Refrigerant::of(&satline::saturation::R4
 /// R-436C: R-290 95 %, R-600a 5 % by mass; safety class A3.
 #[unsafe(no_mangle)]
 pub static SATLINE_R436C: Refrigerant = Refrigerant::of(&satline::saturation::R436C);
+
+/// R-437A: R-125 19.5 %, R-134a 78.5 %, R-600 1.4 %, R-601 0.6 % by mass; safety class A1.
+#[unsafe(no_mangle)]
+pub static SATLINE_R437A: Refrigerant = Refrigerant::of(&satline::saturation::R437A);
+
+/// R-438A: R-32 8.5 %, R-125 45 %, R-134a 44.2 %, R-600 1.7 %, R-601a 0.6 % by mass; safety class A1.
+#[unsafe(no_mangle)]
+pub static SATLINE_R438A: Refrigerant = Refrigerant::of(&satline::saturation::R438A);
 
 /// R-439A: R-32 50 %, R-125 47 %, R-600a 3 % by mass; safety class A2.
 #[unsafe(no_mangle)]
@@ -370,6 +414,10 @@ pub static SATLINE_R452B: Refrigerant = Refrigerant::of(&satline::saturation::R4
 #[unsafe(no_mangle)]
 pub static SATLINE_R452C: Refrigerant = Refrigerant::of(&satline::saturation::R452C);
 
+/// R-453A: R-32 20 %, R-125 20 %, R-134a 53.8 %, R-227ea 5 %, R-600 0.6 %, R-601a 0.6 % by mass; safety class A1.
+#[unsafe(no_mangle)]
+pub static SATLINE_R453A: Refrigerant = Refrigerant::of(&satline::saturation::R453A);
+
 /// R-454A: R-32 35 %, R-1234yf 65 % by mass; safety class A2L.
 #[unsafe(no_mangle)]
 pub static SATLINE_R454A: Refrigerant = Refrigerant::of(&satline::saturation::R454A);
@@ -401,6 +449,10 @@ pub static SATLINE_R457B: Refrigerant = Refrigerant::of(&satline::saturation::R4
 /// R-457C: R-32 7.5 %, R-1234yf 78 %, R-152a 14.5 % by mass; safety class A2L.
 #[unsafe(no_mangle)]
 pub static SATLINE_R457C: Refrigerant = Refrigerant::of(&satline::saturation::R457C);
+
+/// R-458A: R-32 20.5 %, R-125 4 %, R-134a 61.4 %, R-227ea 13.5 %, R-236fa 0.6 % by mass; safety class A1.
+#[unsafe(no_mangle)]
+pub static SATLINE_R458A: Refrigerant = Refrigerant::of(&satline::saturation::R458A);
 
 /// R-459A: R-32 68 %, R-1234yf 26 %, R-1234ze(E) 6 % by mass; safety class A2L.
 #[unsafe(no_mangle)]
@@ -575,4 +627,4 @@ pub static SATLINE_R1336MZZZ: Refrigerant = Refrigerant::of(&satline::saturation
 pub static SATLINE_RE170: Refrigerant = Refrigerant::of(&satline::saturation::RE170);
 
 /// Every handle. Whatever refers to this list carries every refrigerant.
-pub(crate) static ALL: &[&Refrigerant] = &[&SATLINE_R11, &SATLINE_R12, &SATLINE_R13, &SATLINE_R13I1, &SATLINE_R14, &SATLINE_R22, &SATLINE_R23, &SATLINE_R32, &SATLINE_R41, &SATLINE_R113, &SATLINE_R114, &SATLINE_R115, &SATLINE_R116, &SATLINE_R123, &SATLINE_R124, &SATLINE_R125, &SATLINE_R134A, &SATLINE_R141B, &SATLINE_R142B, &SATLINE_R143A, &SATLINE_R152A, &SATLINE_R161, &SATLINE_R170, &SATLINE_R218, &SATLINE_R227EA, &SATLINE_R236FA, &SATLINE_R245FA, &SATLINE_R290, &SATLINE_RC318, &SATLINE_R404A, &SATLINE_R407A, &SATLINE_R407B, &SATLINE_R407C, &SATLINE_R407D, &SATLINE_R407E, &SATLINE_R407F, &SATLINE_R407G, &SATLINE_R407H, &SATLINE_R407I, &SATLINE_R410A, &SATLINE_R410B, &SATLINE_R411A, &SATLINE_R411B, &SATLINE_R415A, &SATLINE_R415B, &SATLINE_R417A, &SATLINE_R417B, &SATLINE_R417C, &SATLINE_R418A, &SATLINE_R420A, &SATLINE_R421A, &SATLINE_R421B, &SATLINE_R422A, &SATLINE_R422B, &SATLINE_R422C, &SATLINE_R422D, &SATLINE_R422E, &SATLINE_R423A, &SATLINE_R425A, &SATLINE_R427A, &SATLINE_R427C, &SATLINE_R428A, &SATLINE_R430A, &SATLINE_R431A, &SATLINE_R433A, &SATLINE_R433B, &SATLINE_R433C, &SATLINE_R434A, &SATLINE_R436A, &SATLINE_R436B, &SATLINE_R436C, &SATLINE_R439A, &SATLINE_R440A, &SATLINE_R441A, &SATLINE_R442A, &SATLINE_R443A, &SATLINE_R444A, &SATLINE_R444B, &SATLINE_R445A, &SATLINE_R447A, &SATLINE_R447B, &SATLINE_R448A, &SATLINE_R448B, &SATLINE_R449A, &SATLINE_R449B, &SATLINE_R449C, &SATLINE_R450A, &SATLINE_R451A, &SATLINE_R451B, &SATLINE_R452A, &SATLINE_R452B, &SATLINE_R452C, &SATLINE_R454A, &SATLINE_R454B, &SATLINE_R454C, &SATLINE_R455A, &SATLINE_R456A, &SATLINE_R457A, &SATLINE_R457B, &SATLINE_R457C, &SATLINE_R459A, &SATLINE_R459B, &SATLINE_R460A, &SATLINE_R460B, &SATLINE_R460C, &SATLINE_R462A, &SATLINE_R463A, &SATLINE_R464A, &SATLINE_R465A, &SATLINE_R466A, &SATLINE_R467A, &SATLINE_R469A, &SATLINE_R470A, &SATLINE_R470B, &SATLINE_R471A, &SATLINE_R472A, &SATLINE_R472B, &SATLINE_R475A, &SATLINE_R476A, &SATLINE_R500, &SATLINE_R502, &SATLINE_R507A, &SATLINE_R513A, &SATLINE_R513B, &SATLINE_R515A, &SATLINE_R515B, &SATLINE_R516A, &SATLINE_R600, &SATLINE_R600A, &SATLINE_R601, &SATLINE_R601A, &SATLINE_R717, &SATLINE_R744, &SATLINE_R1224YDZ, &SATLINE_R1233ZDE, &SATLINE_R1234YF, &SATLINE_R1234ZEE, &SATLINE_R1234ZEZ, &SATLINE_R1243ZF, &SATLINE_R1270, &SATLINE_R1336MZZE, &SATLINE_R1336MZZZ, &SATLINE_RE170];
+pub(crate) static ALL: &[&Refrigerant] = &[&SATLINE_R11, &SATLINE_R12, &SATLINE_R13, &SATLINE_R13I1, &SATLINE_R14, &SATLINE_R22, &SATLINE_R23, &SATLINE_R32, &SATLINE_R41, &SATLINE_R113, &SATLINE_R114, &SATLINE_R115, &SATLINE_R116, &SATLINE_R123, &SATLINE_R124, &SATLINE_R125, &SATLINE_R134A, &SATLINE_R141B, &SATLINE_R142B, &SATLINE_R143A, &SATLINE_R152A, &SATLINE_R161, &SATLINE_R170, &SATLINE_R218, &SATLINE_R227EA, &SATLINE_R236FA, &SATLINE_R245FA, &SATLINE_R290, &SATLINE_RC318, &SATLINE_R401A, &SATLINE_R402A, &SATLINE_R402B, &SATLINE_R403B, &SATLINE_R404A, &SATLINE_R407A, &SATLINE_R407B, &SATLINE_R407C, &SATLINE_R407D, &SATLINE_R407E, &SATLINE_R407F, &SATLINE_R407G, &SATLINE_R407H, &SATLINE_R407I, &SATLINE_R408A, &SATLINE_R409A, &SATLINE_R410A, &SATLINE_R410B, &SATLINE_R411A, &SATLINE_R411B, &SATLINE_R414B, &SATLINE_R415A, &SATLINE_R415B, &SATLINE_R416A, &SATLINE_R417A, &SATLINE_R417B, &SATLINE_R417C, &SATLINE_R418A, &SATLINE_R420A, &SATLINE_R421A, &SATLINE_R421B, &SATLINE_R422A, &SATLINE_R422B, &SATLINE_R422C, &SATLINE_R422D, &SATLINE_R422E, &SATLINE_R423A, &SATLINE_R424A, &SATLINE_R425A, &SATLINE_R427A, &SATLINE_R427C, &SATLINE_R428A, &SATLINE_R430A, &SATLINE_R431A, &SATLINE_R433A, &SATLINE_R433B, &SATLINE_R433C, &SATLINE_R434A, &SATLINE_R436A, &SATLINE_R436B, &SATLINE_R436C, &SATLINE_R437A, &SATLINE_R438A, &SATLINE_R439A, &SATLINE_R440A, &SATLINE_R441A, &SATLINE_R442A, &SATLINE_R443A, &SATLINE_R444A, &SATLINE_R444B, &SATLINE_R445A, &SATLINE_R447A, &SATLINE_R447B, &SATLINE_R448A, &SATLINE_R448B, &SATLINE_R449A, &SATLINE_R449B, &SATLINE_R449C, &SATLINE_R450A, &SATLINE_R451A, &SATLINE_R451B, &SATLINE_R452A, &SATLINE_R452B, &SATLINE_R452C, &SATLINE_R453A, &SATLINE_R454A, &SATLINE_R454B, &SATLINE_R454C, &SATLINE_R455A, &SATLINE_R456A, &SATLINE_R457A, &SATLINE_R457B, &SATLINE_R457C, &SATLINE_R458A, &SATLINE_R459A, &SATLINE_R459B, &SATLINE_R460A, &SATLINE_R460B, &SATLINE_R460C, &SATLINE_R462A, &SATLINE_R463A, &SATLINE_R464A, &SATLINE_R465A, &SATLINE_R466A, &SATLINE_R467A, &SATLINE_R469A, &SATLINE_R470A, &SATLINE_R470B, &SATLINE_R471A, &SATLINE_R472A, &SATLINE_R472B, &SATLINE_R475A, &SATLINE_R476A, &SATLINE_R500, &SATLINE_R502, &SATLINE_R507A, &SATLINE_R513A, &SATLINE_R513B, &SATLINE_R515A, &SATLINE_R515B, &SATLINE_R516A, &SATLINE_R600, &SATLINE_R600A, &SATLINE_R601, &SATLINE_R601A, &SATLINE_R717, &SATLINE_R744, &SATLINE_R1224YDZ, &SATLINE_R1233ZDE, &SATLINE_R1234YF, &SATLINE_R1234ZEE, &SATLINE_R1234ZEZ, &SATLINE_R1243ZF, &SATLINE_R1270, &SATLINE_R1336MZZE, &SATLINE_R1336MZZZ, &SATLINE_RE170];

@@ -3,6 +3,9 @@
 #[allow(dead_code)] // most are only for the header
 #[rustfmt::skip]
 pub(crate) mod codes;
+#[cfg(feature = "eos")]
+#[rustfmt::skip]
+pub(crate) mod full;
 #[rustfmt::skip]
 pub(crate) mod handles;
 #[rustfmt::skip]

@@ -172,6 +172,81 @@ pub extern "C" fn satline_needed_for_sentence(number: i32) -> *const c_char {
     text.as_ptr()
 }
 
+/// SATLINE_STANDING_OUTCOME_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_standing_outcome_sentence(number: i32) -> *const c_char {
+    let text = match number {
+        1 => c"The pressure fits the refrigerant at this temperature.",
+        2 => c"The pressure is higher than this refrigerant has at this temperature.",
+        3 => c"The pressure is lower than this refrigerant's liquid has at this temperature.",
+        4 => c"The pressure cannot be judged at these temperatures.",
+        _ => c"unknown",
+    };
+    text.as_ptr()
+}
+
+/// SATLINE_STANDING_REASON_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_standing_reason_sentence(number: i32) -> *const c_char {
+    let text = match number {
+        1 => c"It lies between dew and bubble pressure within the uncertainty. That does not prove what is inside: other refrigerants and mixtures of refrigerants can have the same pressure.",
+        2 => c"It is the bubble pressure within the uncertainty, as it must be where most is liquid. That does not prove what is inside: other refrigerants and mixtures of refrigerants can have the same pressure.",
+        3 => c"It lies above the bubble pressure by more than the uncertainty.",
+        4 => c"It lies below the dew pressure by more than the uncertainty.",
+        5 => c"It lies below the bubble pressure by more than the uncertainty, though most is liquid.",
+        6 => c"The parts that may hold liquid differ in temperature by more than allowed. The coldest liquid sets the pressure, but only once the rest has come to it.",
+        _ => c"unknown",
+    };
+    text.as_ptr()
+}
+
+/// SATLINE_STANDING_CAUSE_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_standing_cause_sentence(number: i32) -> *const c_char {
+    let text = match number {
+        1 => c"Air or nitrogen is mixed in.",
+        2 => c"Another refrigerant is inside, or a mixture of several.",
+        3 => c"No liquid is left: the charge, or the bottle, is all but empty.",
+        4 => c"A part that was not measured is colder and holds the liquid.",
+        5 => c"The liquid is warmer than the place that was measured.",
+        6 => c"The bottle is full of liquid to the brim.",
+        7 => c"A vapour leak has taken the volatile components first, so the blend is no longer what its label says.",
+        _ => c"unknown",
+    };
+    text.as_ptr()
+}
+
+/// SATLINE_STANDING_ADVICE_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_standing_advice_sentence(number: i32) -> *const c_char {
+    let text = match number {
+        1 => c"Nothing on this evidence.",
+        2 => c"Recover the refrigerant, evacuate, and recharge with new: never purge, which vents refrigerant and does not get the air out.",
+        3 => c"Refrigerant does not wear out: weigh what is left and look for the leak before adding any.",
+        4 => c"Have what is inside identified by an analyser or a laboratory before any of it is used, added to or mixed.",
+        5 => c"Leave it at rest, out of sun and draught, until every part that may hold liquid has one temperature, then read again.",
+        _ => c"unknown",
+    };
+    text.as_ptr()
+}
+
+/// SATLINE_STANDING_CAUTION_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_standing_caution_sentence(number: i32) -> *const c_char {
+    let text = match number {
+        1 => c"Work on refrigerant and its records follow local codes and belong to licensed practice.",
+        2 => c"The vessel is under pressure: gloves and eye protection, and bleed hoses with care.",
+        3 => c"A pressure does not identify a refrigerant: mixed refrigerants can stand at any pressure between those of their parts.",
+        4 => c"This refrigerant can burn: no ignition source, fresh air, a leak detector, and tools and cylinder rated for it.",
+        5 => c"Until what is inside is identified, treat it as flammable, and air mixed with it as able to burn inside.",
+        6 => c"Do not purge or vent: it is unlawful in many places and leaves most of the air inside.",
+        7 => c"A bottle without room for vapour bursts when it warms: weigh it against its tare and 80 % filling, and keep it cool.",
+        8 => c"A leak shifts a blend's composition and so its bubble and dew pressures: pressure alone does not tell a shifted blend from air or another refrigerant.",
+        _ => c"unknown",
+    };
+    text.as_ptr()
+}
+
 /// SATLINE_VALUE_... in words; "unknown" for a number that is none. Never null; lives for ever.
 #[unsafe(no_mangle)]
 pub extern "C" fn satline_value_name(number: i32) -> *const c_char {

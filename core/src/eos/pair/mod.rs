@@ -6,6 +6,7 @@ mod bell_jced_2025;
 mod bell_jpcrd_2022;
 mod bell_jpcrd_2023;
 mod departure;
+mod estimated;
 mod kunz_jced_2012;
 mod lemmon_jpcrd_2004;
 
@@ -14,6 +15,7 @@ pub use bell_jced_2016::*;
 pub use bell_jced_2025::*;
 pub use bell_jpcrd_2022::*;
 pub use bell_jpcrd_2023::*;
+pub use estimated::*;
 pub use kunz_jced_2012::*;
 pub use lemmon_jpcrd_2004::*;
 

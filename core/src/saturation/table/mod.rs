@@ -61,6 +61,14 @@ pub mod r290;
 #[rustfmt::skip]
 pub mod rc318;
 #[rustfmt::skip]
+pub mod r401a;
+#[rustfmt::skip]
+pub mod r402a;
+#[rustfmt::skip]
+pub mod r402b;
+#[rustfmt::skip]
+pub mod r403b;
+#[rustfmt::skip]
 pub mod r404a;
 #[rustfmt::skip]
 pub mod r407a;
@@ -81,6 +89,10 @@ pub mod r407h;
 #[rustfmt::skip]
 pub mod r407i;
 #[rustfmt::skip]
+pub mod r408a;
+#[rustfmt::skip]
+pub mod r409a;
+#[rustfmt::skip]
 pub mod r410a;
 #[rustfmt::skip]
 pub mod r410b;
@@ -89,9 +101,13 @@ pub mod r411a;
 #[rustfmt::skip]
 pub mod r411b;
 #[rustfmt::skip]
+pub mod r414b;
+#[rustfmt::skip]
 pub mod r415a;
 #[rustfmt::skip]
 pub mod r415b;
+#[rustfmt::skip]
+pub mod r416a;
 #[rustfmt::skip]
 pub mod r417a;
 #[rustfmt::skip]
@@ -119,6 +135,8 @@ pub mod r422e;
 #[rustfmt::skip]
 pub mod r423a;
 #[rustfmt::skip]
+pub mod r424a;
+#[rustfmt::skip]
 pub mod r425a;
 #[rustfmt::skip]
 pub mod r427a;
@@ -144,6 +162,10 @@ pub mod r436a;
 pub mod r436b;
 #[rustfmt::skip]
 pub mod r436c;
+#[rustfmt::skip]
+pub mod r437a;
+#[rustfmt::skip]
+pub mod r438a;
 #[rustfmt::skip]
 pub mod r439a;
 #[rustfmt::skip]
@@ -187,6 +209,8 @@ pub mod r452b;
 #[rustfmt::skip]
 pub mod r452c;
 #[rustfmt::skip]
+pub mod r453a;
+#[rustfmt::skip]
 pub mod r454a;
 #[rustfmt::skip]
 pub mod r454b;
@@ -202,6 +226,8 @@ pub mod r457a;
 pub mod r457b;
 #[rustfmt::skip]
 pub mod r457c;
+#[rustfmt::skip]
+pub mod r458a;
 #[rustfmt::skip]
 pub mod r459a;
 #[rustfmt::skip]
@@ -317,6 +343,11 @@ pub use r227ea::R227EA;
 pub use r236fa::R236FA;
 pub use r245fa::R245FA;
 pub use r290::R290;
+pub use rc318::RC318;
+pub use r401a::R401A;
+pub use r402a::R402A;
+pub use r402b::R402B;
+pub use r403b::R403B;
 pub use r404a::R404A;
 pub use r407a::R407A;
 pub use r407b::R407B;
@@ -327,12 +358,16 @@ pub use r407f::R407F;
 pub use r407g::R407G;
 pub use r407h::R407H;
 pub use r407i::R407I;
+pub use r408a::R408A;
+pub use r409a::R409A;
 pub use r410a::R410A;
 pub use r410b::R410B;
 pub use r411a::R411A;
 pub use r411b::R411B;
+pub use r414b::R414B;
 pub use r415a::R415A;
 pub use r415b::R415B;
+pub use r416a::R416A;
 pub use r417a::R417A;
 pub use r417b::R417B;
 pub use r417c::R417C;
@@ -346,6 +381,7 @@ pub use r422c::R422C;
 pub use r422d::R422D;
 pub use r422e::R422E;
 pub use r423a::R423A;
+pub use r424a::R424A;
 pub use r425a::R425A;
 pub use r427a::R427A;
 pub use r427c::R427C;
@@ -359,6 +395,8 @@ pub use r434a::R434A;
 pub use r436a::R436A;
 pub use r436b::R436B;
 pub use r436c::R436C;
+pub use r437a::R437A;
+pub use r438a::R438A;
 pub use r439a::R439A;
 pub use r440a::R440A;
 pub use r441a::R441A;
@@ -380,6 +418,7 @@ pub use r451b::R451B;
 pub use r452a::R452A;
 pub use r452b::R452B;
 pub use r452c::R452C;
+pub use r453a::R453A;
 pub use r454a::R454A;
 pub use r454b::R454B;
 pub use r454c::R454C;
@@ -388,6 +427,7 @@ pub use r456a::R456A;
 pub use r457a::R457A;
 pub use r457b::R457B;
 pub use r457c::R457C;
+pub use r458a::R458A;
 pub use r459a::R459A;
 pub use r459b::R459B;
 pub use r460a::R460A;
@@ -430,5 +470,4 @@ pub use r1243zf::R1243ZF;
 pub use r1270::R1270;
 pub use r1336mzze::R1336MZZE;
 pub use r1336mzzz::R1336MZZZ;
-pub use rc318::RC318;
 pub use re170::RE170;

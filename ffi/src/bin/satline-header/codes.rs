@@ -5,6 +5,7 @@ use satline::diagnosis::{
     Advice, Caution, Charge, ChargeStatus, FieldName, NeededFor, NextCheck, Reason, ValueBound, ValueName,
 };
 use satline::reading::{Compressor, Metering, MeteringPlace, Mode, Stage};
+use satline::visit::standing::{self, Liquid, Outcome};
 use std::fmt::Write as _;
 
 pub fn write() -> String {
@@ -52,6 +53,20 @@ pub fn write() -> String {
         Caution "caution";
         ValueBound "bound";
         NeededFor "needed_for";
+        Liquid "standing_liquid";
+        Outcome "standing_outcome";
+    }
+    for answer in standing::Reason::ALL {
+        constant(&mut out, answer.sentence(), &["standing_reason", answer.name()], answer.number());
+    }
+    for answer in standing::Cause::ALL {
+        constant(&mut out, answer.sentence(), &["standing_cause", answer.name()], answer.number());
+    }
+    for answer in standing::Advice::ALL {
+        constant(&mut out, answer.sentence(), &["standing_advice", answer.name()], answer.number());
+    }
+    for answer in standing::Caution::ALL {
+        constant(&mut out, answer.sentence(), &["standing_caution", answer.name()], answer.number());
     }
     for value in ValueName::ALL {
         constant(&mut out, &format!("Value: {}.", value.title()), &["value", value.name()], value.number());

@@ -2,6 +2,7 @@
 //! would change instead.
 
 mod codes;
+mod full;
 mod handles;
 mod text;
 mod words;
@@ -26,6 +27,10 @@ const SOURCES: &[&str] = &[
     "target.rs",
     "reading.rs",
     "finding.rs",
+    "standing.rs",
+    "full.rs",
+    "generated/full.rs",
+    "state.rs",
     "generated/words.rs",
 ];
 
@@ -41,6 +46,7 @@ fn main() -> ExitCode {
     let root = Path::new(env!("CARGO_MANIFEST_DIR"));
     let generated = root.join("src/generated");
     let mut same = put(&generated.join("codes.rs"), &codes::write(), check);
+    same &= put(&generated.join("full.rs"), &full::write(), check);
     same &= put(&generated.join("handles.rs"), &handles::write(), check);
     same &= put(&generated.join("text.rs"), &text::write(), check);
     same &= put(&generated.join("words.rs"), &words::write(), check);

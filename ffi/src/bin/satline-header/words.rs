@@ -3,6 +3,7 @@
 
 use satline::charge::{Action, NoValidTest};
 use satline::diagnosis::{Advice, Caution, Charge, ChargeStatus, NeededFor, NextCheck, Reason, ValueName};
+use satline::visit::standing;
 use std::fmt::Write as _;
 
 pub fn write() -> String {
@@ -24,6 +25,16 @@ pub fn write() -> String {
         Caution "caution" "CAUTION";
         NeededFor "needed_for" "NEEDED_FOR";
     }
+    let rows = standing::Outcome::ALL.iter().map(|answer| (answer.number(), answer.sentence()));
+    function(&mut out, "satline_standing_outcome_sentence", "STANDING_OUTCOME", rows);
+    let rows = standing::Reason::ALL.iter().map(|answer| (answer.number(), answer.sentence()));
+    function(&mut out, "satline_standing_reason_sentence", "STANDING_REASON", rows);
+    let rows = standing::Cause::ALL.iter().map(|answer| (answer.number(), answer.sentence()));
+    function(&mut out, "satline_standing_cause_sentence", "STANDING_CAUSE", rows);
+    let rows = standing::Advice::ALL.iter().map(|answer| (answer.number(), answer.sentence()));
+    function(&mut out, "satline_standing_advice_sentence", "STANDING_ADVICE", rows);
+    let rows = standing::Caution::ALL.iter().map(|answer| (answer.number(), answer.sentence()));
+    function(&mut out, "satline_standing_caution_sentence", "STANDING_CAUTION", rows);
     let rows = ValueName::ALL.iter().map(|value| (value.number(), value.name()));
     function(&mut out, "satline_value_name", "VALUE", rows);
     out

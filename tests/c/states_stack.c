@@ -1,0 +1,48 @@
+/* How deep a stack the functions of full refrigerants need: prints the deepest of all refrigerants, by painting. */
+#define _POSIX_C_SOURCE 200809L
+#include <pthread.h>
+#include <satline.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+
+enum { SIZE = 1 << 20, PAINT = 0xA5 };
+
+static void *work(void *argument) {
+    /* All kinds of state, far from the critical point, close to it and above; of the pure and of six components. */
+    const char *names[] = {"R-134a", "R-744", "R-410A", "R-448A", "R-470A"};
+    const double pressures[] = {2e5, 9e5, 3e6, 5.2e6, 9e6};
+    satline_state state;
+    int *answered = argument;
+    size_t i, k;
+    satline_state_init(&state, (uint32_t)sizeof state);
+    for (i = 0; i < sizeof names / sizeof names[0]; i++) {
+        const satline_refrigerant_full *r = 0;
+        satline_full_find(names[i], &r);
+        for (k = 0; k < sizeof pressures / sizeof pressures[0]; k++) {
+            *answered += satline_state_tp(r, 300.0, pressures[k], SATLINE_REFERENCE_IIR, &state) == SATLINE_STATUS_OK;
+            *answered += satline_state_tp(r, 360.0, pressures[k], SATLINE_REFERENCE_IIR, &state) == SATLINE_STATUS_OK;
+            *answered += satline_state_ph(r, pressures[k], 300e3, SATLINE_REFERENCE_IIR, &state) == SATLINE_STATUS_OK;
+            *answered += satline_state_ps(r, pressures[k], 1.7e3, SATLINE_REFERENCE_IIR, &state) == SATLINE_STATUS_OK;
+            *answered += satline_state_pq(r, pressures[k], 0.4, SATLINE_REFERENCE_IIR, &state) == SATLINE_STATUS_OK;
+        }
+    }
+    return 0;
+}
+
+int main(void) {
+    void *stack = 0;
+    unsigned char *bytes;
+    pthread_attr_t attributes;
+    pthread_t thread;
+    size_t untouched = 0;
+    int answered = 0;
+    if (posix_memalign(&stack, 4096, SIZE) != 0) return 1;
+    bytes = stack;
+    memset(bytes, PAINT, SIZE);
+    if (pthread_attr_init(&attributes) != 0 || pthread_attr_setstack(&attributes, stack, SIZE) != 0) return 1;
+    if (pthread_create(&thread, &attributes, work, &answered) != 0 || pthread_join(thread, 0) != 0) return 1;
+    while (untouched < SIZE && bytes[untouched] == PAINT) untouched++;
+    printf("%lu bytes of stack, %d answered\n", (unsigned long)(SIZE - untouched), answered);
+    return answered < 60;
+}
