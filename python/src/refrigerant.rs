@@ -57,6 +57,54 @@ impl Refrigerant {
         self.0.confidence.name()
     }
 
+    /// Chemical name, or the components with their shares.
+    #[getter]
+    fn name(&self) -> &'static str {
+        self.0.name
+    }
+
+    /// Standard uncertainty of bubble and dew temperatures in kelvin where a mixture parameter was estimated, else None.
+    #[getter]
+    fn saturation_uncertainty_k(&self) -> Option<f64> {
+        self.0.saturation_uncertainty_k()
+    }
+
+    /// Global warming potential over 100 years, or None where it is not known here.
+    #[getter]
+    fn global_warming_potential(&self) -> Option<f64> {
+        self.0.global_warming_potential.map(|potential| potential.value)
+    }
+
+    /// Where the global warming potential comes from.
+    #[getter]
+    fn global_warming_potential_source(&self) -> Option<&'static str> {
+        self.0.global_warming_potential.map(|potential| potential.source)
+    }
+
+    /// Bubble temperature at 101 325 Pa in kelvin, or None where the refrigerant is solid there.
+    #[getter]
+    fn normal_bubble_temperature_k(&self) -> Option<f64> {
+        self.0.points.normal_bubble_temperature_k
+    }
+
+    /// Dew temperature at 101 325 Pa in kelvin, or None where the refrigerant is solid there.
+    #[getter]
+    fn normal_dew_temperature_k(&self) -> Option<f64> {
+        self.0.points.normal_dew_temperature_k
+    }
+
+    /// Critical temperature in kelvin.
+    #[getter]
+    fn critical_temperature_k(&self) -> f64 {
+        self.0.points.critical_temperature_k
+    }
+
+    /// Critical pressure in pascals.
+    #[getter]
+    fn critical_pressure_pa(&self) -> f64 {
+        self.0.points.critical_pressure_pa
+    }
+
     /// The publications from which the numbers come.
     #[getter]
     fn sources<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyTuple>> {

@@ -32,6 +32,26 @@ def test_identity(name):
     assert refrigerant in satline.refrigerants()
 
 
+def test_record(r410a):
+    # ASHRAE Fundamentals, R-410A table, from memory: normal bubble and dew points -51.44 and -51.36 degC; ASHRAE 34, from
+    # memory: critical temperature 71.4 degC; IPCC AR4, weighted by mass: 2088.
+    assert r410a.normal_bubble_temperature_k == pytest.approx(273.15 - 51.44, abs=0.03)
+    assert r410a.normal_dew_temperature_k == pytest.approx(273.15 - 51.36, abs=0.03)
+    assert r410a.critical_temperature_k == pytest.approx(273.15 + 71.4, abs=0.2)
+    assert r410a.global_warming_potential == pytest.approx(2088, abs=1) and r410a.global_warming_potential_source
+    assert r410a.saturation_uncertainty_k is None
+    # Carbon dioxide is solid at 101 325 Pa.
+    assert satline.refrigerant("R-744").normal_bubble_temperature_k is None
+
+
+def test_an_estimated_blend_says_so_and_widens_its_findings():
+    estimated = satline.refrigerant("R-401A")
+    assert estimated.confidence == "estimated" and estimated.saturation_uncertainty_k > 0.4
+    reading = {"metering": "fixed-orifice", "suction_pressure": "60 psig", "suction_line_temperature": "55 degF"}
+    values = [satline.diagnose(reading | {"refrigerant": name}).values["superheat_k"] for name in ("R-401A", "R-22")]
+    assert values[0].standard_uncertainty > estimated.saturation_uncertainty_k > values[1].standard_uncertainty
+
+
 def test_flammability_limit():
     # ISO 817 and ASHRAE 34: 0.307 kg/m3 for R-32.
     assert satline.refrigerant("R-32").lower_flammability_limit_kg_m3 == 0.307

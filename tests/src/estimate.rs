@@ -239,6 +239,7 @@ fn mixture(point: &Point, gammas: &[f64]) -> Mixture {
         components: Vec::leak(point.components.clone()),
         safety_class: SafetyClass::Unclassified,
         lower_flammability_limit_kg_m3: None,
+        saturation_uncertainty_k: None,
     });
     let model: &'static Model = keep(Model { identity, fluids: Vec::leak(fluids), pairs: Vec::leak(pairs) });
     Mixture::of(model).expect("a blend with all its pairs")

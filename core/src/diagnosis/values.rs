@@ -6,6 +6,7 @@ use super::uncertainty::{combine, standard};
 use crate::charge::{NoValidTest, SlopedTarget, sloped_split, sloped_superheat};
 use crate::quantity::KELVIN_PER_FAHRENHEIT;
 use crate::reading::{Field, Metering, MeteringPlace, Reading};
+use crate::saturation::SaturationCurves;
 
 /// The values, and what was learnt on the way.
 pub(super) struct Computed {
@@ -108,7 +109,7 @@ fn suction_side(reading: &Reading, computed: &mut Computed) {
     if let Ok(bubble) = refrigerant.bubble_temperature(pressure) {
         computed.suction_glide = dew.kelvin() - bubble.kelvin();
     }
-    let from_pressure = slope * standard(reading, Field::SuctionPressure);
+    let from_pressure = combine([slope * standard(reading, Field::SuctionPressure), of_curves(refrigerant)]);
     computed.values.dew_temperature = Some(Value::new(dew.kelvin(), from_pressure.abs()));
     if let Some(line) = reading.suction_line_temperature {
         let uncertainty = combine([from_pressure, standard(reading, Field::SuctionLineTemperature)]);
@@ -142,7 +143,7 @@ fn high_side(reading: &Reading, computed: &mut Computed) {
     if let Ok(dew) = refrigerant.dew_temperature(pressure) {
         computed.high_side_glide = dew.kelvin() - bubble.kelvin();
     }
-    let from_pressure = slope * standard(reading, field);
+    let from_pressure = combine([slope * standard(reading, field), of_curves(refrigerant)]);
     computed.values.bubble_temperature = Some(Value::new(bubble.kelvin(), combine([from_pressure, drop])));
     if let Some(outdoor) = reading.outdoor_dry_bulb {
         let uncertainty = combine([from_pressure, drop, standard(reading, Field::OutdoorDryBulb)]);
@@ -205,6 +206,11 @@ fn air_side(reading: &Reading, values: &mut Values) {
         values.airflow_per_capacity =
             Some(Value::new(airflow.m3_s() * share, standard(reading, Field::AirflowOverCoil) * share));
     }
+}
+
+/// What the curves themselves are uncertain by: zero for published models, whose error is far below any probe's.
+fn of_curves(refrigerant: &SaturationCurves) -> f64 {
+    refrigerant.identity.saturation_uncertainty_k.unwrap_or(0.0)
 }
 
 fn split_target_uncertainty(reading: &Reading, target: SlopedTarget) -> f64 {

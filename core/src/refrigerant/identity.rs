@@ -63,16 +63,30 @@ pub struct Identity {
     pub safety_class: SafetyClass,
     /// Lower flammability limit in kg/m³, where the refrigerant burns.
     pub lower_flammability_limit_kg_m3: Option<f64>,
+    /// Standard uncertainty of bubble and dew temperatures in K where a mixture parameter was estimated: how far published
+    /// bubble and dew points lie that were not used for the estimate. `None` where all parameters are published.
+    pub saturation_uncertainty_k: Option<f64>,
+}
+
+/// A number that may be left away.
+macro_rules! stated {
+    () => {
+        None
+    };
+    ($value:literal) => {
+        Some($value)
+    };
 }
 
 macro_rules! identities {
-    ($($name:ident = $designation:literal, $class:ident, $limit:expr, [$($component:literal $fraction:literal),+];)*) => {
+    ($($name:ident = $designation:literal, $class:ident, $limit:expr, [$($component:literal $fraction:literal),+] $(estimated $uncertainty:literal)?;)*) => {
         $(#[doc = concat!("What ", $designation, " is.")]
         pub static $name: Identity = Identity {
             designation: $designation,
             components: &[$(Component { designation: $component, mass_fraction: $fraction }),+],
             safety_class: SafetyClass::$class,
             lower_flammability_limit_kg_m3: $limit,
+            saturation_uncertainty_k: stated!($($uncertainty)?),
         };)*
     };
 }
@@ -107,10 +121,10 @@ identities! {
     R245FA = "R-245fa", B1, None, ["R-245fa" 1.0];
     R290 = "R-290", A3, Some(0.038), ["R-290" 1.0];
     RC318 = "R-C318", A1, None, ["R-C318" 1.0];
-    R401A = "R-401A", A1, None, ["R-22" 0.53, "R-152a" 0.13, "R-124" 0.34];
-    R402A = "R-402A", A1, None, ["R-125" 0.6, "R-290" 0.02, "R-22" 0.38];
-    R402B = "R-402B", A1, None, ["R-125" 0.38, "R-290" 0.02, "R-22" 0.6];
-    R403B = "R-403B", A1, None, ["R-290" 0.05, "R-22" 0.56, "R-218" 0.39];
+    R401A = "R-401A", A1, None, ["R-22" 0.53, "R-152a" 0.13, "R-124" 0.34] estimated 1.9;
+    R402A = "R-402A", A1, None, ["R-125" 0.6, "R-290" 0.02, "R-22" 0.38] estimated 0.5;
+    R402B = "R-402B", A1, None, ["R-125" 0.38, "R-290" 0.02, "R-22" 0.6] estimated 0.5;
+    R403B = "R-403B", A1, None, ["R-290" 0.05, "R-22" 0.56, "R-218" 0.39] estimated 2.0;
     R404A = "R-404A", A1, None, ["R-125" 0.44, "R-143a" 0.52, "R-134a" 0.04];
     R407A = "R-407A", A1, None, ["R-32" 0.2, "R-125" 0.4, "R-134a" 0.4];
     R407B = "R-407B", A1, None, ["R-32" 0.1, "R-125" 0.7, "R-134a" 0.2];
@@ -121,16 +135,16 @@ identities! {
     R407G = "R-407G", A1, None, ["R-32" 0.025, "R-125" 0.025, "R-134a" 0.95];
     R407H = "R-407H", A1, None, ["R-32" 0.325, "R-125" 0.15, "R-134a" 0.525];
     R407I = "R-407I", A1, None, ["R-32" 0.195, "R-125" 0.085, "R-134a" 0.72];
-    R408A = "R-408A", A1, None, ["R-125" 0.07, "R-143a" 0.46, "R-22" 0.47];
-    R409A = "R-409A", A1, None, ["R-22" 0.6, "R-124" 0.25, "R-142b" 0.15];
+    R408A = "R-408A", A1, None, ["R-125" 0.07, "R-143a" 0.46, "R-22" 0.47] estimated 1.3;
+    R409A = "R-409A", A1, None, ["R-22" 0.6, "R-124" 0.25, "R-142b" 0.15] estimated 1.9;
     R410A = "R-410A", A1, None, ["R-32" 0.5, "R-125" 0.5];
     R410B = "R-410B", A1, None, ["R-32" 0.45, "R-125" 0.55];
     R411A = "R-411A", A2, Some(0.186), ["R-1270" 0.015, "R-22" 0.875, "R-152a" 0.11];
     R411B = "R-411B", A2, Some(0.239), ["R-1270" 0.03, "R-22" 0.94, "R-152a" 0.03];
-    R414B = "R-414B", A1, None, ["R-22" 0.5, "R-124" 0.39, "R-600a" 0.015, "R-142b" 0.095];
+    R414B = "R-414B", A1, None, ["R-22" 0.5, "R-124" 0.39, "R-600a" 0.015, "R-142b" 0.095] estimated 1.8;
     R415A = "R-415A", A2, Some(0.188), ["R-22" 0.82, "R-152a" 0.18];
     R415B = "R-415B", A2, None, ["R-22" 0.25, "R-152a" 0.75];
-    R416A = "R-416A", A1, None, ["R-134a" 0.59, "R-124" 0.395, "R-600" 0.015];
+    R416A = "R-416A", A1, None, ["R-134a" 0.59, "R-124" 0.395, "R-600" 0.015] estimated 0.8;
     R417A = "R-417A", A1, None, ["R-125" 0.466, "R-134a" 0.5, "R-600" 0.034];
     R417B = "R-417B", A1, None, ["R-125" 0.79, "R-134a" 0.183, "R-600" 0.027];
     R417C = "R-417C", A1, None, ["R-125" 0.195, "R-134a" 0.788, "R-600" 0.017];
@@ -144,7 +158,7 @@ identities! {
     R422D = "R-422D", A1, None, ["R-125" 0.651, "R-134a" 0.315, "R-600a" 0.034];
     R422E = "R-422E", A1, None, ["R-125" 0.58, "R-134a" 0.393, "R-600a" 0.027];
     R423A = "R-423A", A1, None, ["R-134a" 0.525, "R-227ea" 0.475];
-    R424A = "R-424A", A1, None, ["R-125" 0.505, "R-134a" 0.47, "R-600a" 0.009, "R-600" 0.01, "R-601a" 0.006];
+    R424A = "R-424A", A1, None, ["R-125" 0.505, "R-134a" 0.47, "R-600a" 0.009, "R-600" 0.01, "R-601a" 0.006] estimated 1.8;
     R425A = "R-425A", A1, None, ["R-32" 0.185, "R-134a" 0.695, "R-227ea" 0.12];
     R427A = "R-427A", A1, None, ["R-32" 0.15, "R-125" 0.25, "R-143a" 0.1, "R-134a" 0.5];
     R427C = "R-427C", A1, None, ["R-32" 0.25, "R-125" 0.25, "R-143a" 0.1, "R-134a" 0.4];
@@ -158,8 +172,8 @@ identities! {
     R436A = "R-436A", A3, Some(0.032), ["R-290" 0.56, "R-600a" 0.44];
     R436B = "R-436B", A3, Some(0.033), ["R-290" 0.52, "R-600a" 0.48];
     R436C = "R-436C", A3, None, ["R-290" 0.95, "R-600a" 0.05];
-    R437A = "R-437A", A1, None, ["R-125" 0.195, "R-134a" 0.785, "R-600" 0.014, "R-601" 0.006];
-    R438A = "R-438A", A1, None, ["R-32" 0.085, "R-125" 0.45, "R-134a" 0.442, "R-600" 0.017, "R-601a" 0.006];
+    R437A = "R-437A", A1, None, ["R-125" 0.195, "R-134a" 0.785, "R-600" 0.014, "R-601" 0.006] estimated 1.0;
+    R438A = "R-438A", A1, None, ["R-32" 0.085, "R-125" 0.45, "R-134a" 0.442, "R-600" 0.017, "R-601a" 0.006] estimated 0.9;
     R439A = "R-439A", A2, Some(0.304), ["R-32" 0.5, "R-125" 0.47, "R-600a" 0.03];
     R440A = "R-440A", A2, Some(0.124), ["R-290" 0.006, "R-134a" 0.016, "R-152a" 0.978];
     R441A = "R-441A", A3, Some(0.032), ["R-170" 0.031, "R-290" 0.548, "R-600a" 0.06, "R-600" 0.361];
@@ -181,7 +195,7 @@ identities! {
     R452A = "R-452A", A1, None, ["R-32" 0.11, "R-125" 0.59, "R-1234yf" 0.3];
     R452B = "R-452B", A2L, Some(0.31), ["R-32" 0.67, "R-125" 0.07, "R-1234yf" 0.26];
     R452C = "R-452C", A1, None, ["R-32" 0.125, "R-125" 0.61, "R-1234yf" 0.265];
-    R453A = "R-453A", A1, None, ["R-32" 0.2, "R-125" 0.2, "R-134a" 0.538, "R-227ea" 0.05, "R-600" 0.006, "R-601a" 0.006];
+    R453A = "R-453A", A1, None, ["R-32" 0.2, "R-125" 0.2, "R-134a" 0.538, "R-227ea" 0.05, "R-600" 0.006, "R-601a" 0.006] estimated 0.5;
     R454A = "R-454A", A2L, Some(0.278), ["R-32" 0.35, "R-1234yf" 0.65];
     R454B = "R-454B", A2L, Some(0.297), ["R-32" 0.689, "R-1234yf" 0.311];
     R454C = "R-454C", A2L, Some(0.293), ["R-32" 0.215, "R-1234yf" 0.785];
@@ -190,7 +204,7 @@ identities! {
     R457A = "R-457A", A2L, Some(0.216), ["R-32" 0.18, "R-1234yf" 0.7, "R-152a" 0.12];
     R457B = "R-457B", A2L, None, ["R-32" 0.35, "R-1234yf" 0.55, "R-152a" 0.1];
     R457C = "R-457C", A2L, None, ["R-32" 0.075, "R-1234yf" 0.78, "R-152a" 0.145];
-    R458A = "R-458A", A1, None, ["R-32" 0.205, "R-125" 0.04, "R-134a" 0.614, "R-227ea" 0.135, "R-236fa" 0.006];
+    R458A = "R-458A", A1, None, ["R-32" 0.205, "R-125" 0.04, "R-134a" 0.614, "R-227ea" 0.135, "R-236fa" 0.006] estimated 0.5;
     R459A = "R-459A", A2L, None, ["R-32" 0.68, "R-1234yf" 0.26, "R-1234ze(E)" 0.06];
     R459B = "R-459B", A2L, None, ["R-32" 0.21, "R-1234yf" 0.69, "R-1234ze(E)" 0.1];
     R460A = "R-460A", A1, None, ["R-32" 0.12, "R-125" 0.52, "R-134a" 0.14, "R-1234ze(E)" 0.22];

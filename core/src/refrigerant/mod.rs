@@ -57,9 +57,6 @@ pub struct Refrigerant {
     pub points: &'static Points,
     /// How well the properties are known.
     pub confidence: Confidence,
-    /// Standard uncertainty of bubble and dew temperatures in K where a mixture parameter was estimated: how far published
-    /// bubble and dew points lie that were not used for the estimate. `None` where all parameters are published.
-    pub saturation_uncertainty_k: Option<f64>,
     /// Global warming potential over 100 years, with its source.
     pub global_warming_potential: Option<Gwp>,
     /// Publications from which the numbers come.
@@ -81,6 +78,13 @@ impl Refrigerant {
     #[must_use]
     pub const fn identity(&self) -> &'static Identity {
         self.curves.identity
+    }
+
+    /// Standard uncertainty of bubble and dew temperatures in K where a mixture parameter was estimated; `None` where all
+    /// parameters are published.
+    #[must_use]
+    pub const fn saturation_uncertainty_k(&self) -> Option<f64> {
+        self.curves.identity.saturation_uncertainty_k
     }
 
     /// The ASHRAE 34 designation.

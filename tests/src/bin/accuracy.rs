@@ -49,7 +49,7 @@ fn curves(out: &mut String) -> Result<(), Failure> {
     );
     for refrigerant in refrigerant::ALL {
         for row in header(refrigerant)?.iter().filter(|row| row[0].starts_with("bubble") || row[0] == "dew") {
-            let confidence = match refrigerant.saturation_uncertainty_k {
+            let confidence = match refrigerant.saturation_uncertainty_k() {
                 Some(uncertainty) => format!("{}, ±{uncertainty:.1} K", refrigerant.confidence.name()),
                 None => refrigerant.confidence.name().into(),
             };
