@@ -212,7 +212,7 @@ mod tests {
     #[test]
     fn the_superheat_grid_follows_the_trade_rule_as_far_as_it_should() {
         // Common practice: (3 WB − 80 − DB)/2. Over the whole grid rms 1.4 °F and at worst −6.4 °F, at 115/76; and it
-        // gives numbers in 67 cells that the table leaves blank, where the table wins. A slip in the transcription
+        // gives numbers in 67 cells that the table leaves blank, where the table wins. A slip in the copying
         // of a single cell would show as a jump between neighbours: the second differences stay small.
         let (mut sum, mut count, mut worst, mut blank_but_positive) = (0.0, 0, 0.0_f64, 0);
         for (row, line) in SUPERHEAT.tenths.iter().enumerate() {

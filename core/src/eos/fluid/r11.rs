@@ -3,7 +3,7 @@
 //! Source: Jacobsen, R. T, Penoncello, S. G., Lemmon, E. W., A Fundamental Equation for Trichlorofluoromethane
 //! Fluid Phase Equilib. 80 (1992) 45-56, doi 10.1016/0378-3812(92)87054-Q.
 //!
-//! The published coefficients were taken from the open transcription in CoolProp (MIT licence), which names this
+//! The published coefficients were taken from the open fluid files of CoolProp (MIT licence), which name this
 //! paper. A heat capacity given there as a function of temperature is integrated here.
 
 use super::PureFluid;

@@ -3,7 +3,7 @@
 //! Source: Marx, V., Pruss, A., Wagner, W., Neue Zustandsgleichungen für R 12, R 22, R 11 und R 113,
 //! Fortschritt-Berichte VDI, series 19, no. 57, VDI Verlag, Düsseldorf (1992).
 //!
-//! The published coefficients were taken from the open transcription in CoolProp (MIT licence), which names this
+//! The published coefficients were taken from the open fluid files of CoolProp (MIT licence), which name this
 //! paper.
 
 use super::PureFluid;

@@ -4,7 +4,7 @@
 //! cis-1-Chloro-2,3,3,3-tetrafluoro-1-propene [R-1224yd(Z)], Int. J. Thermophys. 44 (2023) 166, doi
 //! 10.1007/s10765-023-03266-3.
 //!
-//! The published coefficients were taken from the open transcription in CoolProp (MIT licence), which names this
+//! The published coefficients were taken from the open fluid files of CoolProp (MIT licence), which name this
 //! paper.
 
 use super::PureFluid;

@@ -4,7 +4,7 @@
 //! Refrigerant 123 (2,2-Dichloro-1,1,1-Trifluoroethane), J. Phys. Chem. Ref. Data 23 (1994) 731-779, doi
 //! 10.1063/1.555950.
 //!
-//! The published coefficients were taken from the open transcription in CoolProp (MIT licence), which names this
+//! The published coefficients were taken from the open fluid files of CoolProp (MIT licence), which name this
 //! paper. A heat capacity given there as a function of temperature is integrated here.
 
 use super::PureFluid;

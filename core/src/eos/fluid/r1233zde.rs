@@ -4,7 +4,7 @@
 //! trans-1-Chloro-3,3,3-trifluoroprop-1-ene [R1233zd(E)] Covering Temperatures from the Triple-point Temperature to
 //! 450 K and Pressures up to 100 MPa, J. Phys. Chem. Ref. Data 51 (2022) 023101, doi 10.1063/5.0083026.
 //!
-//! The published coefficients were taken from the open transcription in CoolProp (MIT licence), which names this
+//! The published coefficients were taken from the open fluid files of CoolProp (MIT licence), which name this
 //! paper.
 
 use super::PureFluid;

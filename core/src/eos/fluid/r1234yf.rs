@@ -3,7 +3,7 @@
 //! Source: Lemmon, E. W., Akasaka, R., Equation of State for the Thermodynamic Properties of
 //! 2,3,3,3-Tetrafluoroprop-1-ene (R1234yf), Int. J. Thermophys. 43 (2022) 119, doi 10.1007/s10765-022-03015-y.
 //!
-//! The published coefficients were taken from the open transcription in CoolProp (MIT licence), which names this
+//! The published coefficients were taken from the open fluid files of CoolProp (MIT licence), which name this
 //! paper.
 
 use super::PureFluid;

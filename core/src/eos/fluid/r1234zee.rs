@@ -3,8 +3,8 @@
 //! Source: Thol, M., Lemmon, E. W., Equation of State for the Thermodynamic Properties of
 //! trans-1,3,3,3-Tetrafluoropropene [R-1234ze(E)], Int. J. Thermophys. 37 (2016) 28, doi 10.1007/s10765-016-2040-6.
 //!
-//! The published coefficients were taken from the open transcription in CoolProp (MIT licence), which names this
-//! paper. The gas constant is the paper's, with which its check values are met; the transcription has another.
+//! The published coefficients were taken from the open fluid files of CoolProp (MIT licence), which name this
+//! paper. The gas constant is the paper's, with which its check values are met; those files have another.
 
 use super::PureFluid;
 use crate::eos::ideal::Ideal;

@@ -4,7 +4,7 @@
 //! [R-1234ze(Z)] and 3,3,3-Trifluoropropene (R-1243zf), J. Chem. Eng. Data 64 (2019) 4679-4691, doi
 //! 10.1021/acs.jced.9b00007.
 //!
-//! The published coefficients were taken from the open transcription in CoolProp (MIT licence), which names this
+//! The published coefficients were taken from the open fluid files of CoolProp (MIT licence), which name this
 //! paper.
 
 use super::PureFluid;

@@ -3,7 +3,7 @@
 //! Source: de Vries, B., Tillner-Roth, R., Baehr, H. D., Thermodynamic Properties of HCFC 124, Proc. 19th
 //! International Congress of Refrigeration, The Hague (1995) 582-589.
 //!
-//! The published coefficients were taken from the open transcription in CoolProp (MIT licence), which names this
+//! The published coefficients were taken from the open fluid files of CoolProp (MIT licence), which name this
 //! paper.
 
 use super::PureFluid;

@@ -3,7 +3,7 @@
 //! Source: Akasaka, R., Lemmon, E. W., A Helmholtz Energy Equation of State for 3,3,3-Trifluoroprop-1-ene (R-1243zf),
 //! Int. J. Thermophys. 46 (2025), doi 10.1007/s10765-024-03481-6.
 //!
-//! The published coefficients were taken from the open transcription in CoolProp (MIT licence), which names this
+//! The published coefficients were taken from the open fluid files of CoolProp (MIT licence), which name this
 //! paper.
 
 use super::PureFluid;

@@ -3,7 +3,7 @@
 //! Source: Lemmon, E. W., Jacobsen, R. T, A New Functional Form and New Fitting Techniques for Equations of State
 //! with Application to Pentafluoroethane (HFC-125), J. Phys. Chem. Ref. Data 34 (2005) 69-108, doi 10.1063/1.1797813.
 //!
-//! The published coefficients were taken from the open transcription in CoolProp (MIT licence), which names this
+//! The published coefficients were taken from the open fluid files of CoolProp (MIT licence), which name this
 //! paper.
 
 use super::PureFluid;

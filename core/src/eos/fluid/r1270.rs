@@ -3,7 +3,7 @@
 //! Source: Lemmon, E. W., Overhoff, U., McLinden, M. O., Wagner, W., equation of state for propylene, personal
 //! communication (2010); coefficients distributed with the open library CoolProp, no journal publication known.
 //!
-//! The published coefficients were taken from the open transcription in CoolProp (MIT licence), which names this
+//! The published coefficients were taken from the open fluid files of CoolProp (MIT licence), which name this
 //! paper.
 
 use super::PureFluid;

@@ -4,7 +4,7 @@
 //! trans-1,1,1,4,4,4-Hexafluoro-2-butene [R-1336mzz(E)], Int. J. Thermophys. 44 (2023) 50, doi
 //! 10.1007/s10765-022-03143-5.
 //!
-//! The published coefficients were taken from the open transcription in CoolProp (MIT licence), which names this
+//! The published coefficients were taken from the open fluid files of CoolProp (MIT licence), which name this
 //! paper.
 
 use super::PureFluid;

@@ -4,7 +4,7 @@
 //! Vapor Pressure, (p, rho, T) Behavior, and Speed of Sound Measurements and Equation of State, J. Chem. Eng. Data 65
 //! (2020) 4201-4214, doi 10.1021/acs.jced.9b01198.
 //!
-//! The published coefficients were taken from the open transcription in CoolProp (MIT licence), which names this
+//! The published coefficients were taken from the open fluid files of CoolProp (MIT licence), which name this
 //! paper. A heat capacity given there as a function of temperature is integrated here.
 
 use super::PureFluid;

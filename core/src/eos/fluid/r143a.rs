@@ -4,7 +4,7 @@
 //! 1,1,1-Trifluoroethane (HFC-143a) for Temperatures From 161 to 450 K and Pressures to 50 MPa, J. Phys. Chem. Ref.
 //! Data 29 (2000) 521-552, doi 10.1063/1.1318909.
 //!
-//! The published coefficients were taken from the open transcription in CoolProp (MIT licence), which names this
+//! The published coefficients were taken from the open fluid files of CoolProp (MIT licence), which name this
 //! paper. A heat capacity given there as a function of temperature is integrated here.
 
 use super::PureFluid;

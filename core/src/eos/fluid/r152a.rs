@@ -3,7 +3,7 @@
 //! Source: Outcalt, S. L., McLinden, M. O., A Modified Benedict-Webb-Rubin Equation of State for the Thermodynamic
 //! Properties of R152a (1,1-difluoroethane), J. Phys. Chem. Ref. Data 25 (1996) 605-636, doi 10.1063/1.555979.
 //!
-//! The published coefficients were taken from the open transcription in CoolProp (MIT licence), which names this
+//! The published coefficients were taken from the open fluid files of CoolProp (MIT licence), which name this
 //! paper. A heat capacity given there as a function of temperature is integrated here.
 
 use super::PureFluid;

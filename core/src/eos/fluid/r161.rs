@@ -3,7 +3,7 @@
 //! Source: Wu, J., Zhou, Y., An Equation of State for Fluoroethane (R161), Int. J. Thermophys. 33 (2012) 220-234, doi
 //! 10.1007/s10765-011-1151-3.
 //!
-//! The published coefficients were taken from the open transcription in CoolProp (MIT licence), which names this
+//! The published coefficients were taken from the open fluid files of CoolProp (MIT licence), which name this
 //! paper.
 
 use super::PureFluid;

@@ -4,7 +4,7 @@
 //! Temperatures from the Melting Line to 675 K and Pressures up to 900 MPa, J. Phys. Chem. Ref. Data 35 (2006)
 //! 205-266, doi 10.1063/1.1859286.
 //!
-//! The published coefficients were taken from the open transcription in CoolProp (MIT licence), which names this
+//! The published coefficients were taken from the open fluid files of CoolProp (MIT licence), which name this
 //! paper.
 
 use super::PureFluid;

@@ -3,7 +3,7 @@
 //! Source: Kamei, A., Beyerlein, S. W., Jacobsen, R. T, Application of Nonlinear Regression in the Development of a
 //! Wide Range Formulation for HCFC-22, Int. J. Thermophys. 16 (1995) 1155-1164, doi 10.1007/BF02081283.
 //!
-//! The published coefficients were taken from the open transcription in CoolProp (MIT licence), which names this
+//! The published coefficients were taken from the open fluid files of CoolProp (MIT licence), which name this
 //! paper. A heat capacity given there as a function of temperature is integrated here.
 
 use super::PureFluid;

@@ -3,7 +3,7 @@
 //! Source: Lemmon, E. W., Span, R., Thermodynamic Properties of R-227ea, R-365mfc, R-115, and R-13I1, J. Chem. Eng.
 //! Data 60 (2015) 3745-3758, doi 10.1021/acs.jced.5b00684.
 //!
-//! The published coefficients were taken from the open transcription in CoolProp (MIT licence), which names this
+//! The published coefficients were taken from the open fluid files of CoolProp (MIT licence), which name this
 //! paper.
 
 use super::PureFluid;

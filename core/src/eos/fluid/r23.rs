@@ -3,7 +3,7 @@
 //! Source: Penoncello, S. G., Lemmon, E. W., Jacobsen, R. T, Shan, Z., A Fundamental Equation for Trifluoromethane
 //! J. Phys. Chem. Ref. Data 32 (2003) 1473-1499, doi 10.1063/1.1559671.
 //!
-//! The published coefficients were taken from the open transcription in CoolProp (MIT licence), which names this
+//! The published coefficients were taken from the open fluid files of CoolProp (MIT licence), which name this
 //! paper.
 
 use super::PureFluid;

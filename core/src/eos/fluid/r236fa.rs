@@ -3,7 +3,7 @@
 //! Source: Pan, J., Rui, X., Zhao, X., Qiu, L., An equation of state for the thermodynamic properties of
 //! 1,1,1,3,3,3-hexafluoropropane (HFC-236fa), Fluid Phase Equilib. 321 (2012) 10-16, doi 10.1016/j.fluid.2012.02.012.
 //!
-//! The published coefficients were taken from the open transcription in CoolProp (MIT licence), which names this
+//! The published coefficients were taken from the open fluid files of CoolProp (MIT licence), which name this
 //! paper.
 
 use super::PureFluid;

@@ -3,8 +3,8 @@
 //! Source: Akasaka, R., Zhou, Y., Lemmon, E. W., A Fundamental Equation of State for 1,1,1,3,3-Pentafluoropropane
 //! (R-245fa), J. Phys. Chem. Ref. Data 44 (2015) 013104, doi 10.1063/1.4913493.
 //!
-//! The published coefficients were taken from the open transcription in CoolProp (MIT licence), which names this
-//! paper. The ideal-gas part divides by 427.01 K as the paper does; the transcription has 427.16 K.
+//! The published coefficients were taken from the open fluid files of CoolProp (MIT licence), which name this
+//! paper. The ideal-gas part divides by 427.01 K as the paper does; those files have 427.16 K.
 
 use super::PureFluid;
 use crate::eos::ideal::Ideal;

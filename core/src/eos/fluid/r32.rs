@@ -4,7 +4,7 @@
 //! temperatures from the triple point at 136.34 K to 435 K and pressures up to 70 MPa, J. Phys. Chem. Ref. Data 26
 //! (1997) 1273-1328, doi 10.1063/1.556002.
 //!
-//! The published coefficients were taken from the open transcription in CoolProp (MIT licence), which names this
+//! The published coefficients were taken from the open fluid files of CoolProp (MIT licence), which name this
 //! paper.
 
 use super::PureFluid;

@@ -3,7 +3,7 @@
 //! Source: Buecker, D., Wagner, W., Reference Equations of State for the Thermodynamic Properties of Fluid Phase
 //! n-Butane and Isobutane, J. Phys. Chem. Ref. Data 35 (2006) 929-1019, doi 10.1063/1.1901687.
 //!
-//! The published coefficients were taken from the open transcription in CoolProp (MIT licence), which names this
+//! The published coefficients were taken from the open fluid files of CoolProp (MIT licence), which name this
 //! paper.
 
 use super::PureFluid;

@@ -3,7 +3,7 @@
 //! Source: Thol, M., Uhde, T., Lemmon, E. W., Span, R., Fundamental Equations of State for Hydrocarbons. Part I.
 //! n-Pentane, Fluid Phase Equilib. 493 (2019) 173-187 (citation from memory).
 //!
-//! The published coefficients were taken from the open transcription in CoolProp (MIT licence), which names this
+//! The published coefficients were taken from the open fluid files of CoolProp (MIT licence), which name this
 //! paper.
 
 use super::PureFluid;

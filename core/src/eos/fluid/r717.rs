@@ -6,9 +6,9 @@
 //! with an Associating Term for the Thermodynamic Properties of Ammonia, J. Phys. Chem. Ref. Data 52 (2023) 013102,
 //! doi 10.1063/5.0128269.
 //!
-//! The published coefficients were taken from the open transcription in CoolProp (MIT licence), which names this
+//! The published coefficients were taken from the open fluid files of CoolProp (MIT licence), which name this
 //! paper. The gas constant is the one with which the check values of the published paper (J. Phys. Chem. Ref. Data 52
-//! (2023) 013102) are met; the transcription has another.
+//! (2023) 013102) are met; those files have another.
 
 use super::PureFluid;
 use crate::eos::ideal::Ideal;

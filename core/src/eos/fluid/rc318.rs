@@ -3,7 +3,7 @@
 //! Source: Platzer, B., Polt, A., Maurer, G., Thermophysical Properties of Refrigerants, Springer, Berlin (1990), doi
 //! 10.1007/978-3-662-02608-3.
 //!
-//! The published coefficients were taken from the open transcription in CoolProp (MIT licence), which names this
+//! The published coefficients were taken from the open fluid files of CoolProp (MIT licence), which name this
 //! paper. A heat capacity given there as a function of temperature is integrated here.
 
 use super::PureFluid;

@@ -3,7 +3,7 @@
 //! Source: Wu, J., Zhou, Y., Lemmon, E. W., An Equation of State for the Thermodynamic Properties of Dimethyl Ether,
 //! J. Phys. Chem. Ref. Data 40 (2011) 023104, doi 10.1063/1.3582533.
 //!
-//! The published coefficients were taken from the open transcription in CoolProp (MIT licence), which names this
+//! The published coefficients were taken from the open fluid files of CoolProp (MIT licence), which name this
 //! paper.
 
 use super::PureFluid;

@@ -2,7 +2,7 @@
 //!
 //! Source: Martinek, Bell, Herzog, Richter and Yang, Entropy scaling of viscosity IV: application to 124 industrially
 //! important fluids, Journal of Chemical and Engineering Data 70 (2025) 727-742, doi 10.1021/acs.jced.4c00451 (open
-//! access, CC BY 4.0). The published coefficients were taken from the open transcriptions in EntropyScaling.jl and
+//! access, CC BY 4.0). The published coefficients were taken from the open parameter files of EntropyScaling.jl and
 //! CoolProp (MIT licence), which name this paper; units were changed.
 //!
 //! The paper gives a fluid either coefficients of its own or those of its group with one scale. Its own bend down below
