@@ -28,7 +28,7 @@ from oracle import PAPER_GAS_CONSTANT, name
 # the density times its slope: that of a cold liquid is a small difference of large terms.
 BOUND = 1e-9
 # The ideal part of R-245fa is transcribed with another temperature than the paper's, 427.16 for 427.01 K, which changes
-# vibrations by that ratio; the paper's stands here.
+# vibrations by that ratio; the paper's stands here, and tests/tests/papers.rs holds it to the paper's printed values.
 LOOSER = {("R-245fa", quantity): 2e-3 for quantity in ("enthalpy", "entropy")}
 LOOSER |= {("R-245fa", quantity): 3e-4 for quantity in ("isochoric heat capacity", "isobaric heat capacity", "speed of sound")}
 DIRECT = {

@@ -1,6 +1,6 @@
 //! Values printed in the papers of the equations of state, and points published in standards.
 
-use satline::eos::{End, Mixture};
+use satline::eos::{End, Mixture, Properties, Reference, StateInput};
 use satline::refrigerant::{self, Confidence};
 
 /// Rows of a file of `tests/data`, by column; comments and the heading are left out.
@@ -16,8 +16,41 @@ fn mixture(designation: &str) -> Option<Mixture> {
 /// ideal-gas coefficients were rounded too.
 const ROUNDED_CONSTANTS: f64 = 6e-7;
 
+/// Molar heat capacities (J/(mol·K)) and speed of sound (m/s) of a pure fluid at a density, from the derivatives of its
+/// Helmholtz energy. Written out here, because papers also print states beyond the range of pressure that the library
+/// accepts and so near to the critical point that a pressure no longer fixes the density; where the library gives the
+/// state at that pressure away from there, it must agree.
+fn caloric(mixture: &Mixture, property: &str, temperature: f64, density: f64, by_library: &mut u32) -> f64 {
+    let fluid = mixture.model().fluids[0];
+    let phase = mixture.bulk_phase(temperature, density.max(1e-9));
+    let (ideal, residual) = (fluid.ideal.at(fluid.reducing_temperature / temperature), phase.residual);
+    let constant = mixture.gas_constant;
+    let isochoric = -constant * (ideal.tt + residual.tt);
+    let stiffness = 1.0 + 2.0 * residual.d + residual.dd;
+    let pull = (1.0 + residual.d - residual.dt).powi(2);
+    let isobaric = isochoric + constant * pull / stiffness;
+    let sound = (constant * temperature / mixture.molar_mass * (stiffness + pull * constant / isochoric)).sqrt();
+
+    let properties = Properties::of(mixture.model(), Reference::NormalBoiling).unwrap();
+    let input = StateInput::TemperaturePressure { temperature, pressure: phase.pressure };
+    if let (true, Ok(state)) = (stiffness > 0.1, properties.state(input)) {
+        let close = |found: Option<f64>, wanted: f64| (found.unwrap() / wanted - 1.0).abs() < 1e-9;
+        assert!(close(state.isochoric_heat_capacity, isochoric / mixture.molar_mass));
+        assert!(close(state.isobaric_heat_capacity, isobaric / mixture.molar_mass));
+        assert!(close(state.speed_of_sound, sound));
+        *by_library += 1;
+    }
+    match property {
+        "cv" => isochoric,
+        "cp" => isobaric,
+        _ => sound,
+    }
+}
+
 #[test]
 fn values_printed_for_checking_a_program() {
+    let mut wrong = Vec::new();
+    let mut by_library = 0;
     let (mut checked, mut papers) = (0, std::collections::BTreeSet::new());
     for row in rows(include_str!("../data/paper_values.csv")) {
         let [fluid, property, temperature, density, value, unit, half_digit, source, _] = row[..] else {
@@ -36,16 +69,20 @@ fn values_printed_for_checking_a_program() {
             "saturation pressure" => saturated().pressure,
             "saturated liquid density" => saturated().bulk_density * per_mole,
             "saturated vapour density" => saturated().incipient_density() * per_mole,
-            "cv" | "cp" | "w" => continue, // in states.rs
+            "cv" | "cp" | "w" => caloric(&mixture, property, temperature, number(density), &mut by_library),
             other => panic!("unknown property {other}"),
         };
         let value = number(value);
         let allowed = number(half_digit) + ROUNDED_CONSTANTS * value.abs();
-        assert!((found - value).abs() <= allowed, "{fluid} {property} at {temperature} K: {found}, printed {value}");
+        if !((found - value).abs() <= allowed) {
+            wrong.push(format!("{fluid} {property} at {temperature} K, {density}: {found}, printed {value}"));
+        }
         checked += 1;
         papers.insert(source.to_string());
     }
-    assert!(checked >= 80 && papers.len() >= 6, "{checked} values of {} papers", papers.len());
+    assert!(wrong.is_empty(), "{}", wrong.join("\n"));
+    assert!(by_library >= 100, "{by_library}");
+    assert!(checked >= 300 && papers.len() >= 15, "{checked} values of {} papers", papers.len());
 }
 
 /// Points beyond the bound of their kind, with the computed minus the published value in K. All but R-430A's published
