@@ -74,6 +74,14 @@ pub enum Error {
         /// Why.
         reason: &'static str,
     },
+    /// The question is understood, but no trustworthy answer is known: nothing is published, or a rule does not apply.
+    #[error("{quantity} is not available: {reason}")]
+    NotAvailable {
+        /// What was asked for.
+        quantity: &'static str,
+        /// Why there is none, and what to do.
+        reason: &'static str,
+    },
 }
 
 impl Error {
@@ -88,6 +96,7 @@ impl Error {
             Self::UnknownChoice { .. } => code::UNKNOWN_CHOICE,
             Self::NotConverged { .. } => code::NOT_CONVERGED,
             Self::BadComposition { .. } => code::BAD_COMPOSITION,
+            Self::NotAvailable { .. } => code::NOT_AVAILABLE,
         }
     }
 }
@@ -109,6 +118,7 @@ pub mod code {
     pub const BAD_STRUCT_SIZE: i32 = 11;
     pub const VERSION_MISMATCH: i32 = 12;
     pub const NO_VALID_TEST: i32 = 100;
+    pub const NOT_AVAILABLE: i32 = 101;
 }
 
 /// One row of [`TABLE`].
@@ -178,6 +188,11 @@ pub const TABLE: &[Row] = &[
         code: code::NO_VALID_TEST,
         name: "no-valid-test",
         message: "the protocol has no valid test at these conditions: weigh the charge in, or come back in other weather",
+    },
+    Row {
+        code: code::NOT_AVAILABLE,
+        name: "not-available",
+        message: "no trustworthy answer is known: nothing is published for it, or the rule does not apply",
     },
 ];
 

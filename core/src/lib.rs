@@ -27,6 +27,7 @@ pub mod refrigerant;
 pub mod saturation;
 #[cfg(feature = "text")]
 pub mod text;
+pub mod uncertain;
 pub mod visit;
 
 pub use diagnosis::{Finding, diagnose};

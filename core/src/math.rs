@@ -4,14 +4,12 @@
 //! give the same bits. Nothing else in this package may call `libm`.
 
 /// e raised to `x`.
-#[cfg(feature = "eos")]
 #[inline]
 pub(crate) fn exp(x: f64) -> f64 {
     libm::exp(x)
 }
 
 /// Natural logarithm of `x`.
-#[cfg(feature = "eos")]
 #[inline]
 pub(crate) fn ln(x: f64) -> f64 {
     libm::log(x)
@@ -30,7 +28,6 @@ pub(crate) fn sqrt(x: f64) -> f64 {
 }
 
 /// Cube root of `x`.
-#[cfg(feature = "eos")]
 #[inline]
 pub(crate) fn cbrt(x: f64) -> f64 {
     libm::cbrt(x)

@@ -75,6 +75,9 @@
 // the protocol has no valid test at these conditions: weigh the charge in, or come back in other weather
 #define SATLINE_STATUS_NO_VALID_TEST 100
 
+// no trustworthy answer is known: nothing is published for it, or the rule does not apply
+#define SATLINE_STATUS_NOT_AVAILABLE 101
+
 // Field: air temperature 213.15 to 343.15 K.
 #define SATLINE_FIELD_OUTDOOR_DRY_BULB_K 0
 

@@ -57,6 +57,7 @@ mod tests {
             ("BAD_STRUCT_SIZE", 11),
             ("VERSION_MISMATCH", 12),
             ("NO_VALID_TEST", 100),
+            ("NOT_AVAILABLE", 101),
         ];
         let header = constants("SATLINE_STATUS_");
         for (name, number) in published {

@@ -125,7 +125,10 @@ class MalformedTextError(SatlineError, ValueError):
 
 
 class NotAvailableError(SatlineError, NotImplementedError):
-    """This version cannot do that yet; the message says what will."""
+    """No trustworthy answer is known: nothing is published, a rule does not apply, or this version cannot do it yet."""
+
+    code = 101
+    name = "not-available"
 
 
 for _class in [SatlineError, *SatlineError.__subclasses__(), NotFiniteError]:

@@ -98,6 +98,7 @@ fn build(py: Python<'_>, error: &Error, place: &Place<'_>) -> PyResult<PyErr> {
             attributes.set_item("value", value)?;
             attributes.set_item("unit", unit)?;
         }
+        Error::NotAvailable { quantity, .. } => attributes.set_item("quantity", quantity)?,
         _ => {}
     }
     let mut message = String::new();

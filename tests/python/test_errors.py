@@ -22,17 +22,14 @@ CLASSES = list(all_classes())
 
 
 def test_every_error_of_the_table_has_its_class_and_no_class_is_alone():
-    errors = {code: name for code, name, _ in _native.error_table() if 0 < code < 100}
+    # No-valid-test is an answer, not a failure: Python says None.
+    errors = {code: name for code, name, _ in _native.error_table() if code > 0 and name != "no-valid-test"}
     expected = {code: name for code, name in errors.items() if name not in C_ONLY}
     assert {cls.code: cls.name for cls in CLASSES if cls.code is not None} == expected
     assert len(expected) == sum(cls.code is not None for cls in CLASSES)
     for cls in CLASSES:
         if cls.name is not None:
             assert cls.__name__ == "".join(word.capitalize() for word in cls.name.split("-")) + "Error"
-
-
-def test_only_python_knows_these():
-    assert [cls for cls in CLASSES if cls.code is None] == [satline.NotAvailableError]
 
 
 @pytest.mark.parametrize("row", _native.error_table(), ids=lambda row: row[1])

@@ -27,6 +27,8 @@ pub const SATLINE_STATUS_BAD_STRUCT_SIZE: i32 = 11;
 pub const SATLINE_STATUS_VERSION_MISMATCH: i32 = 12;
 /// the protocol has no valid test at these conditions: weigh the charge in, or come back in other weather
 pub const SATLINE_STATUS_NO_VALID_TEST: i32 = 100;
+/// no trustworthy answer is known: nothing is published for it, or the rule does not apply
+pub const SATLINE_STATUS_NOT_AVAILABLE: i32 = 101;
 /// Field: air temperature 213.15 to 343.15 K.
 pub const SATLINE_FIELD_OUTDOOR_DRY_BULB_K: i32 = 0;
 /// Field: air temperature 213.15 to 343.15 K.

@@ -18,6 +18,7 @@ pub(crate) fn status_name(number: i32) -> &'static CStr {
         11 => c"bad-struct-size",
         12 => c"version-mismatch",
         100 => c"no-valid-test",
+        101 => c"not-available",
         _ => c"unknown-status",
     }
 }
@@ -38,6 +39,7 @@ pub(crate) fn status_message(number: i32) -> &'static CStr {
         11 => c"struct_size is not set: initialise the structure with its init function",
         12 => c"header and library do not belong together: rebuild with the header of this library",
         100 => c"the protocol has no valid test at these conditions: weigh the charge in, or come back in other weather",
+        101 => c"no trustworthy answer is known: nothing is published for it, or the rule does not apply",
         _ => c"no status has this number: header and library may not belong together",
     }
 }
