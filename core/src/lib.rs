@@ -24,6 +24,8 @@ mod nearest;
 pub mod quantity;
 pub mod reading;
 pub mod refrigerant;
+#[cfg(feature = "rig")]
+pub mod rig;
 pub mod saturation;
 #[cfg(feature = "text")]
 pub mod text;
