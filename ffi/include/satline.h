@@ -1032,8 +1032,11 @@ typedef struct satline_match {
   double standard_uncertainty_k;
 } satline_match;
 
-// A refrigerant with its equation of state: one of the objects below whose names end in _FULL, or found by name.
-// Programs pass its address and never look inside. Its size never changes. Not in the library for microcontrollers.
+// A refrigerant with its full record: saturated densities and enthalpies from compact curves and, where the library is
+// built with equations of state (on hosts; satline_state_... functions), any other state. One of the objects below whose
+// names end in _FULL, or found by name. Programs pass its address and never look inside. Its size never changes. A program
+// that names one carries its record and no other; &SATLINE_R410A alone, without _FULL, is smaller and has all that
+// superheat, subcooling and a diagnosis need.
 typedef struct satline_refrigerant_full {
   // Version of what `core` points at.
   uint32_t version;
@@ -1547,472 +1550,472 @@ extern const struct satline_refrigerant SATLINE_R1336MZZZ;
 // R-E170; safety class A3.
 extern const struct satline_refrigerant SATLINE_RE170;
 
-// R-11 with its equation of state.
+// The full record of R-11.
 extern const struct satline_refrigerant_full SATLINE_R11_FULL;
 
-// R-12 with its equation of state.
+// The full record of R-12.
 extern const struct satline_refrigerant_full SATLINE_R12_FULL;
 
-// R-13 with its equation of state.
+// The full record of R-13.
 extern const struct satline_refrigerant_full SATLINE_R13_FULL;
 
-// R-13I1 with its equation of state.
+// The full record of R-13I1.
 extern const struct satline_refrigerant_full SATLINE_R13I1_FULL;
 
-// R-14 with its equation of state.
+// The full record of R-14.
 extern const struct satline_refrigerant_full SATLINE_R14_FULL;
 
-// R-22 with its equation of state.
+// The full record of R-22.
 extern const struct satline_refrigerant_full SATLINE_R22_FULL;
 
-// R-23 with its equation of state.
+// The full record of R-23.
 extern const struct satline_refrigerant_full SATLINE_R23_FULL;
 
-// R-32 with its equation of state.
+// The full record of R-32.
 extern const struct satline_refrigerant_full SATLINE_R32_FULL;
 
-// R-41 with its equation of state.
+// The full record of R-41.
 extern const struct satline_refrigerant_full SATLINE_R41_FULL;
 
-// R-113 with its equation of state.
+// The full record of R-113.
 extern const struct satline_refrigerant_full SATLINE_R113_FULL;
 
-// R-114 with its equation of state.
+// The full record of R-114.
 extern const struct satline_refrigerant_full SATLINE_R114_FULL;
 
-// R-115 with its equation of state.
+// The full record of R-115.
 extern const struct satline_refrigerant_full SATLINE_R115_FULL;
 
-// R-116 with its equation of state.
+// The full record of R-116.
 extern const struct satline_refrigerant_full SATLINE_R116_FULL;
 
-// R-123 with its equation of state.
+// The full record of R-123.
 extern const struct satline_refrigerant_full SATLINE_R123_FULL;
 
-// R-124 with its equation of state.
+// The full record of R-124.
 extern const struct satline_refrigerant_full SATLINE_R124_FULL;
 
-// R-125 with its equation of state.
+// The full record of R-125.
 extern const struct satline_refrigerant_full SATLINE_R125_FULL;
 
-// R-134a with its equation of state.
+// The full record of R-134a.
 extern const struct satline_refrigerant_full SATLINE_R134A_FULL;
 
-// R-141b with its equation of state.
+// The full record of R-141b.
 extern const struct satline_refrigerant_full SATLINE_R141B_FULL;
 
-// R-142b with its equation of state.
+// The full record of R-142b.
 extern const struct satline_refrigerant_full SATLINE_R142B_FULL;
 
-// R-143a with its equation of state.
+// The full record of R-143a.
 extern const struct satline_refrigerant_full SATLINE_R143A_FULL;
 
-// R-152a with its equation of state.
+// The full record of R-152a.
 extern const struct satline_refrigerant_full SATLINE_R152A_FULL;
 
-// R-161 with its equation of state.
+// The full record of R-161.
 extern const struct satline_refrigerant_full SATLINE_R161_FULL;
 
-// R-170 with its equation of state.
+// The full record of R-170.
 extern const struct satline_refrigerant_full SATLINE_R170_FULL;
 
-// R-218 with its equation of state.
+// The full record of R-218.
 extern const struct satline_refrigerant_full SATLINE_R218_FULL;
 
-// R-227ea with its equation of state.
+// The full record of R-227ea.
 extern const struct satline_refrigerant_full SATLINE_R227EA_FULL;
 
-// R-236fa with its equation of state.
+// The full record of R-236fa.
 extern const struct satline_refrigerant_full SATLINE_R236FA_FULL;
 
-// R-245fa with its equation of state.
+// The full record of R-245fa.
 extern const struct satline_refrigerant_full SATLINE_R245FA_FULL;
 
-// R-290 with its equation of state.
+// The full record of R-290.
 extern const struct satline_refrigerant_full SATLINE_R290_FULL;
 
-// R-C318 with its equation of state.
+// The full record of R-C318.
 extern const struct satline_refrigerant_full SATLINE_RC318_FULL;
 
-// R-401A with its equation of state.
+// The full record of R-401A.
 extern const struct satline_refrigerant_full SATLINE_R401A_FULL;
 
-// R-402A with its equation of state.
+// The full record of R-402A.
 extern const struct satline_refrigerant_full SATLINE_R402A_FULL;
 
-// R-402B with its equation of state.
+// The full record of R-402B.
 extern const struct satline_refrigerant_full SATLINE_R402B_FULL;
 
-// R-403B with its equation of state.
+// The full record of R-403B.
 extern const struct satline_refrigerant_full SATLINE_R403B_FULL;
 
-// R-404A with its equation of state.
+// The full record of R-404A.
 extern const struct satline_refrigerant_full SATLINE_R404A_FULL;
 
-// R-407A with its equation of state.
+// The full record of R-407A.
 extern const struct satline_refrigerant_full SATLINE_R407A_FULL;
 
-// R-407B with its equation of state.
+// The full record of R-407B.
 extern const struct satline_refrigerant_full SATLINE_R407B_FULL;
 
-// R-407C with its equation of state.
+// The full record of R-407C.
 extern const struct satline_refrigerant_full SATLINE_R407C_FULL;
 
-// R-407D with its equation of state.
+// The full record of R-407D.
 extern const struct satline_refrigerant_full SATLINE_R407D_FULL;
 
-// R-407E with its equation of state.
+// The full record of R-407E.
 extern const struct satline_refrigerant_full SATLINE_R407E_FULL;
 
-// R-407F with its equation of state.
+// The full record of R-407F.
 extern const struct satline_refrigerant_full SATLINE_R407F_FULL;
 
-// R-407G with its equation of state.
+// The full record of R-407G.
 extern const struct satline_refrigerant_full SATLINE_R407G_FULL;
 
-// R-407H with its equation of state.
+// The full record of R-407H.
 extern const struct satline_refrigerant_full SATLINE_R407H_FULL;
 
-// R-407I with its equation of state.
+// The full record of R-407I.
 extern const struct satline_refrigerant_full SATLINE_R407I_FULL;
 
-// R-408A with its equation of state.
+// The full record of R-408A.
 extern const struct satline_refrigerant_full SATLINE_R408A_FULL;
 
-// R-409A with its equation of state.
+// The full record of R-409A.
 extern const struct satline_refrigerant_full SATLINE_R409A_FULL;
 
-// R-410A with its equation of state.
+// The full record of R-410A.
 extern const struct satline_refrigerant_full SATLINE_R410A_FULL;
 
-// R-410B with its equation of state.
+// The full record of R-410B.
 extern const struct satline_refrigerant_full SATLINE_R410B_FULL;
 
-// R-411A with its equation of state.
+// The full record of R-411A.
 extern const struct satline_refrigerant_full SATLINE_R411A_FULL;
 
-// R-411B with its equation of state.
+// The full record of R-411B.
 extern const struct satline_refrigerant_full SATLINE_R411B_FULL;
 
-// R-414B with its equation of state.
+// The full record of R-414B.
 extern const struct satline_refrigerant_full SATLINE_R414B_FULL;
 
-// R-415A with its equation of state.
+// The full record of R-415A.
 extern const struct satline_refrigerant_full SATLINE_R415A_FULL;
 
-// R-415B with its equation of state.
+// The full record of R-415B.
 extern const struct satline_refrigerant_full SATLINE_R415B_FULL;
 
-// R-416A with its equation of state.
+// The full record of R-416A.
 extern const struct satline_refrigerant_full SATLINE_R416A_FULL;
 
-// R-417A with its equation of state.
+// The full record of R-417A.
 extern const struct satline_refrigerant_full SATLINE_R417A_FULL;
 
-// R-417B with its equation of state.
+// The full record of R-417B.
 extern const struct satline_refrigerant_full SATLINE_R417B_FULL;
 
-// R-417C with its equation of state.
+// The full record of R-417C.
 extern const struct satline_refrigerant_full SATLINE_R417C_FULL;
 
-// R-418A with its equation of state.
+// The full record of R-418A.
 extern const struct satline_refrigerant_full SATLINE_R418A_FULL;
 
-// R-420A with its equation of state.
+// The full record of R-420A.
 extern const struct satline_refrigerant_full SATLINE_R420A_FULL;
 
-// R-421A with its equation of state.
+// The full record of R-421A.
 extern const struct satline_refrigerant_full SATLINE_R421A_FULL;
 
-// R-421B with its equation of state.
+// The full record of R-421B.
 extern const struct satline_refrigerant_full SATLINE_R421B_FULL;
 
-// R-422A with its equation of state.
+// The full record of R-422A.
 extern const struct satline_refrigerant_full SATLINE_R422A_FULL;
 
-// R-422B with its equation of state.
+// The full record of R-422B.
 extern const struct satline_refrigerant_full SATLINE_R422B_FULL;
 
-// R-422C with its equation of state.
+// The full record of R-422C.
 extern const struct satline_refrigerant_full SATLINE_R422C_FULL;
 
-// R-422D with its equation of state.
+// The full record of R-422D.
 extern const struct satline_refrigerant_full SATLINE_R422D_FULL;
 
-// R-422E with its equation of state.
+// The full record of R-422E.
 extern const struct satline_refrigerant_full SATLINE_R422E_FULL;
 
-// R-423A with its equation of state.
+// The full record of R-423A.
 extern const struct satline_refrigerant_full SATLINE_R423A_FULL;
 
-// R-424A with its equation of state.
+// The full record of R-424A.
 extern const struct satline_refrigerant_full SATLINE_R424A_FULL;
 
-// R-425A with its equation of state.
+// The full record of R-425A.
 extern const struct satline_refrigerant_full SATLINE_R425A_FULL;
 
-// R-427A with its equation of state.
+// The full record of R-427A.
 extern const struct satline_refrigerant_full SATLINE_R427A_FULL;
 
-// R-427C with its equation of state.
+// The full record of R-427C.
 extern const struct satline_refrigerant_full SATLINE_R427C_FULL;
 
-// R-428A with its equation of state.
+// The full record of R-428A.
 extern const struct satline_refrigerant_full SATLINE_R428A_FULL;
 
-// R-430A with its equation of state.
+// The full record of R-430A.
 extern const struct satline_refrigerant_full SATLINE_R430A_FULL;
 
-// R-431A with its equation of state.
+// The full record of R-431A.
 extern const struct satline_refrigerant_full SATLINE_R431A_FULL;
 
-// R-433A with its equation of state.
+// The full record of R-433A.
 extern const struct satline_refrigerant_full SATLINE_R433A_FULL;
 
-// R-433B with its equation of state.
+// The full record of R-433B.
 extern const struct satline_refrigerant_full SATLINE_R433B_FULL;
 
-// R-433C with its equation of state.
+// The full record of R-433C.
 extern const struct satline_refrigerant_full SATLINE_R433C_FULL;
 
-// R-434A with its equation of state.
+// The full record of R-434A.
 extern const struct satline_refrigerant_full SATLINE_R434A_FULL;
 
-// R-436A with its equation of state.
+// The full record of R-436A.
 extern const struct satline_refrigerant_full SATLINE_R436A_FULL;
 
-// R-436B with its equation of state.
+// The full record of R-436B.
 extern const struct satline_refrigerant_full SATLINE_R436B_FULL;
 
-// R-436C with its equation of state.
+// The full record of R-436C.
 extern const struct satline_refrigerant_full SATLINE_R436C_FULL;
 
-// R-437A with its equation of state.
+// The full record of R-437A.
 extern const struct satline_refrigerant_full SATLINE_R437A_FULL;
 
-// R-438A with its equation of state.
+// The full record of R-438A.
 extern const struct satline_refrigerant_full SATLINE_R438A_FULL;
 
-// R-439A with its equation of state.
+// The full record of R-439A.
 extern const struct satline_refrigerant_full SATLINE_R439A_FULL;
 
-// R-440A with its equation of state.
+// The full record of R-440A.
 extern const struct satline_refrigerant_full SATLINE_R440A_FULL;
 
-// R-441A with its equation of state.
+// The full record of R-441A.
 extern const struct satline_refrigerant_full SATLINE_R441A_FULL;
 
-// R-442A with its equation of state.
+// The full record of R-442A.
 extern const struct satline_refrigerant_full SATLINE_R442A_FULL;
 
-// R-443A with its equation of state.
+// The full record of R-443A.
 extern const struct satline_refrigerant_full SATLINE_R443A_FULL;
 
-// R-444A with its equation of state.
+// The full record of R-444A.
 extern const struct satline_refrigerant_full SATLINE_R444A_FULL;
 
-// R-444B with its equation of state.
+// The full record of R-444B.
 extern const struct satline_refrigerant_full SATLINE_R444B_FULL;
 
-// R-445A with its equation of state.
+// The full record of R-445A.
 extern const struct satline_refrigerant_full SATLINE_R445A_FULL;
 
-// R-447A with its equation of state.
+// The full record of R-447A.
 extern const struct satline_refrigerant_full SATLINE_R447A_FULL;
 
-// R-447B with its equation of state.
+// The full record of R-447B.
 extern const struct satline_refrigerant_full SATLINE_R447B_FULL;
 
-// R-448A with its equation of state.
+// The full record of R-448A.
 extern const struct satline_refrigerant_full SATLINE_R448A_FULL;
 
-// R-448B with its equation of state.
+// The full record of R-448B.
 extern const struct satline_refrigerant_full SATLINE_R448B_FULL;
 
-// R-449A with its equation of state.
+// The full record of R-449A.
 extern const struct satline_refrigerant_full SATLINE_R449A_FULL;
 
-// R-449B with its equation of state.
+// The full record of R-449B.
 extern const struct satline_refrigerant_full SATLINE_R449B_FULL;
 
-// R-449C with its equation of state.
+// The full record of R-449C.
 extern const struct satline_refrigerant_full SATLINE_R449C_FULL;
 
-// R-450A with its equation of state.
+// The full record of R-450A.
 extern const struct satline_refrigerant_full SATLINE_R450A_FULL;
 
-// R-451A with its equation of state.
+// The full record of R-451A.
 extern const struct satline_refrigerant_full SATLINE_R451A_FULL;
 
-// R-451B with its equation of state.
+// The full record of R-451B.
 extern const struct satline_refrigerant_full SATLINE_R451B_FULL;
 
-// R-452A with its equation of state.
+// The full record of R-452A.
 extern const struct satline_refrigerant_full SATLINE_R452A_FULL;
 
-// R-452B with its equation of state.
+// The full record of R-452B.
 extern const struct satline_refrigerant_full SATLINE_R452B_FULL;
 
-// R-452C with its equation of state.
+// The full record of R-452C.
 extern const struct satline_refrigerant_full SATLINE_R452C_FULL;
 
-// R-453A with its equation of state.
+// The full record of R-453A.
 extern const struct satline_refrigerant_full SATLINE_R453A_FULL;
 
-// R-454A with its equation of state.
+// The full record of R-454A.
 extern const struct satline_refrigerant_full SATLINE_R454A_FULL;
 
-// R-454B with its equation of state.
+// The full record of R-454B.
 extern const struct satline_refrigerant_full SATLINE_R454B_FULL;
 
-// R-454C with its equation of state.
+// The full record of R-454C.
 extern const struct satline_refrigerant_full SATLINE_R454C_FULL;
 
-// R-455A with its equation of state.
+// The full record of R-455A.
 extern const struct satline_refrigerant_full SATLINE_R455A_FULL;
 
-// R-456A with its equation of state.
+// The full record of R-456A.
 extern const struct satline_refrigerant_full SATLINE_R456A_FULL;
 
-// R-457A with its equation of state.
+// The full record of R-457A.
 extern const struct satline_refrigerant_full SATLINE_R457A_FULL;
 
-// R-457B with its equation of state.
+// The full record of R-457B.
 extern const struct satline_refrigerant_full SATLINE_R457B_FULL;
 
-// R-457C with its equation of state.
+// The full record of R-457C.
 extern const struct satline_refrigerant_full SATLINE_R457C_FULL;
 
-// R-458A with its equation of state.
+// The full record of R-458A.
 extern const struct satline_refrigerant_full SATLINE_R458A_FULL;
 
-// R-459A with its equation of state.
+// The full record of R-459A.
 extern const struct satline_refrigerant_full SATLINE_R459A_FULL;
 
-// R-459B with its equation of state.
+// The full record of R-459B.
 extern const struct satline_refrigerant_full SATLINE_R459B_FULL;
 
-// R-460A with its equation of state.
+// The full record of R-460A.
 extern const struct satline_refrigerant_full SATLINE_R460A_FULL;
 
-// R-460B with its equation of state.
+// The full record of R-460B.
 extern const struct satline_refrigerant_full SATLINE_R460B_FULL;
 
-// R-460C with its equation of state.
+// The full record of R-460C.
 extern const struct satline_refrigerant_full SATLINE_R460C_FULL;
 
-// R-462A with its equation of state.
+// The full record of R-462A.
 extern const struct satline_refrigerant_full SATLINE_R462A_FULL;
 
-// R-463A with its equation of state.
+// The full record of R-463A.
 extern const struct satline_refrigerant_full SATLINE_R463A_FULL;
 
-// R-464A with its equation of state.
+// The full record of R-464A.
 extern const struct satline_refrigerant_full SATLINE_R464A_FULL;
 
-// R-465A with its equation of state.
+// The full record of R-465A.
 extern const struct satline_refrigerant_full SATLINE_R465A_FULL;
 
-// R-466A with its equation of state.
+// The full record of R-466A.
 extern const struct satline_refrigerant_full SATLINE_R466A_FULL;
 
-// R-467A with its equation of state.
+// The full record of R-467A.
 extern const struct satline_refrigerant_full SATLINE_R467A_FULL;
 
-// R-469A with its equation of state.
+// The full record of R-469A.
 extern const struct satline_refrigerant_full SATLINE_R469A_FULL;
 
-// R-470A with its equation of state.
+// The full record of R-470A.
 extern const struct satline_refrigerant_full SATLINE_R470A_FULL;
 
-// R-470B with its equation of state.
+// The full record of R-470B.
 extern const struct satline_refrigerant_full SATLINE_R470B_FULL;
 
-// R-471A with its equation of state.
+// The full record of R-471A.
 extern const struct satline_refrigerant_full SATLINE_R471A_FULL;
 
-// R-472A with its equation of state.
+// The full record of R-472A.
 extern const struct satline_refrigerant_full SATLINE_R472A_FULL;
 
-// R-472B with its equation of state.
+// The full record of R-472B.
 extern const struct satline_refrigerant_full SATLINE_R472B_FULL;
 
-// R-475A with its equation of state.
+// The full record of R-475A.
 extern const struct satline_refrigerant_full SATLINE_R475A_FULL;
 
-// R-476A with its equation of state.
+// The full record of R-476A.
 extern const struct satline_refrigerant_full SATLINE_R476A_FULL;
 
-// R-500 with its equation of state.
+// The full record of R-500.
 extern const struct satline_refrigerant_full SATLINE_R500_FULL;
 
-// R-502 with its equation of state.
+// The full record of R-502.
 extern const struct satline_refrigerant_full SATLINE_R502_FULL;
 
-// R-507A with its equation of state.
+// The full record of R-507A.
 extern const struct satline_refrigerant_full SATLINE_R507A_FULL;
 
-// R-513A with its equation of state.
+// The full record of R-513A.
 extern const struct satline_refrigerant_full SATLINE_R513A_FULL;
 
-// R-513B with its equation of state.
+// The full record of R-513B.
 extern const struct satline_refrigerant_full SATLINE_R513B_FULL;
 
-// R-515A with its equation of state.
+// The full record of R-515A.
 extern const struct satline_refrigerant_full SATLINE_R515A_FULL;
 
-// R-515B with its equation of state.
+// The full record of R-515B.
 extern const struct satline_refrigerant_full SATLINE_R515B_FULL;
 
-// R-516A with its equation of state.
+// The full record of R-516A.
 extern const struct satline_refrigerant_full SATLINE_R516A_FULL;
 
-// R-600 with its equation of state.
+// The full record of R-600.
 extern const struct satline_refrigerant_full SATLINE_R600_FULL;
 
-// R-600a with its equation of state.
+// The full record of R-600a.
 extern const struct satline_refrigerant_full SATLINE_R600A_FULL;
 
-// R-601 with its equation of state.
+// The full record of R-601.
 extern const struct satline_refrigerant_full SATLINE_R601_FULL;
 
-// R-601a with its equation of state.
+// The full record of R-601a.
 extern const struct satline_refrigerant_full SATLINE_R601A_FULL;
 
-// R-717 with its equation of state.
+// The full record of R-717.
 extern const struct satline_refrigerant_full SATLINE_R717_FULL;
 
-// R-744 with its equation of state.
+// The full record of R-744.
 extern const struct satline_refrigerant_full SATLINE_R744_FULL;
 
-// R-1224yd(Z) with its equation of state.
+// The full record of R-1224yd(Z).
 extern const struct satline_refrigerant_full SATLINE_R1224YDZ_FULL;
 
-// R-1233zd(E) with its equation of state.
+// The full record of R-1233zd(E).
 extern const struct satline_refrigerant_full SATLINE_R1233ZDE_FULL;
 
-// R-1234yf with its equation of state.
+// The full record of R-1234yf.
 extern const struct satline_refrigerant_full SATLINE_R1234YF_FULL;
 
-// R-1234ze(E) with its equation of state.
+// The full record of R-1234ze(E).
 extern const struct satline_refrigerant_full SATLINE_R1234ZEE_FULL;
 
-// R-1234ze(Z) with its equation of state.
+// The full record of R-1234ze(Z).
 extern const struct satline_refrigerant_full SATLINE_R1234ZEZ_FULL;
 
-// R-1243zf with its equation of state.
+// The full record of R-1243zf.
 extern const struct satline_refrigerant_full SATLINE_R1243ZF_FULL;
 
-// R-1270 with its equation of state.
+// The full record of R-1270.
 extern const struct satline_refrigerant_full SATLINE_R1270_FULL;
 
-// R-1336mzz(E) with its equation of state.
+// The full record of R-1336mzz(E).
 extern const struct satline_refrigerant_full SATLINE_R1336MZZE_FULL;
 
-// R-1336mzz(Z) with its equation of state.
+// The full record of R-1336mzz(Z).
 extern const struct satline_refrigerant_full SATLINE_R1336MZZZ_FULL;
 
-// R-E170 with its equation of state.
+// The full record of R-E170.
 extern const struct satline_refrigerant_full SATLINE_RE170_FULL;
 
 // The library's version, such as "0.1.0". Never null.
@@ -2260,19 +2263,79 @@ int32_t satline_refrigerant_matches(double pressure_pa,
                                     uint32_t *count);
 
 // Finds a full refrigerant by its ASHRAE 34 designation, ignoring case, hyphens and spaces: "R-410A", "r410a". A
-// program that calls it carries every refrigerant with its equation of state; use the objects, such as
-// &SATLINE_R410A_FULL, where size matters. Not in the library for microcontrollers.
+// program that calls it carries the full record of every refrigerant; use the objects, such as &SATLINE_R410A_FULL, where
+// size matters.
 //
 // Status: SATLINE_STATUS_UNKNOWN_REFRIGERANT (see satline_refrigerant_nearest), SATLINE_STATUS_NULL_POINTER.
 int32_t satline_full_find(const char *name,
                           const struct satline_refrigerant_full **refrigerant);
 
-// The ASHRAE 34 designation of a full refrigerant, such as "R-410A". The string lives for ever. Not in the library for
-// microcontrollers.
+// The ASHRAE 34 designation of a full refrigerant, such as "R-410A". The string lives for ever.
 //
 // Status: SATLINE_STATUS_NULL_POINTER, SATLINE_STATUS_VERSION_MISMATCH.
 int32_t satline_full_designation(const struct satline_refrigerant_full *refrigerant,
                                  const char **designation);
+
+// The saturation curves of a full refrigerant, for functions that take a satline_refrigerant: writes the handle, which
+// the caller owns and may keep or copy, into *curves. It is as good as the object without _FULL, such as SATLINE_R410A,
+// and the program carries nothing more for it.
+//
+// Status: SATLINE_STATUS_NULL_POINTER, SATLINE_STATUS_VERSION_MISMATCH.
+int32_t satline_full_curves(const struct satline_refrigerant_full *refrigerant,
+                            struct satline_refrigerant *curves);
+
+// Density of saturated liquid at its bubble point: of a blend the liquid of the overall composition. From compact curves,
+// within 1 ppm of the equation of state.
+//
+// temperature_k: kelvin. density_kg_m3: kilograms a cubic metre.
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE (see satline_saturated_limits), SATLINE_STATUS_NOT_FINITE,
+// SATLINE_STATUS_NULL_POINTER, SATLINE_STATUS_VERSION_MISMATCH.
+int32_t satline_saturated_liquid_density_kg_m3(const struct satline_refrigerant_full *refrigerant,
+                                               double temperature_k,
+                                               double *density_kg_m3);
+
+// Density of saturated vapour at its dew point: of a blend the vapour of the overall composition, which stands at another
+// pressure than the liquid at the same temperature. From compact curves, within 1 ppm of the equation of state.
+//
+// temperature_k: kelvin. density_kg_m3: kilograms a cubic metre.
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE (see satline_saturated_limits), SATLINE_STATUS_NOT_FINITE,
+// SATLINE_STATUS_NULL_POINTER, SATLINE_STATUS_VERSION_MISMATCH.
+int32_t satline_saturated_vapor_density_kg_m3(const struct satline_refrigerant_full *refrigerant,
+                                              double temperature_k,
+                                              double *density_kg_m3);
+
+// Enthalpy of saturated liquid at its bubble point. It counts from 200 kJ/kg for saturated liquid at 0 degrees Celsius
+// (SATLINE_REFERENCE_IIR); of R-14, which has no liquid there, from zero for saturated liquid at 101325 Pa. From compact
+// curves, within 2 J/kg of the equation of state.
+//
+// temperature_k: kelvin. enthalpy_j_kg: joules a kilogram.
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE (see satline_saturated_limits), SATLINE_STATUS_NOT_FINITE,
+// SATLINE_STATUS_NULL_POINTER, SATLINE_STATUS_VERSION_MISMATCH.
+int32_t satline_saturated_liquid_enthalpy_j_kg(const struct satline_refrigerant_full *refrigerant,
+                                               double temperature_k,
+                                               double *enthalpy_j_kg);
+
+// Enthalpy of saturated vapour at its dew point, counted as satline_saturated_liquid_enthalpy_j_kg does; so the difference
+// of the two is the latent heat, of a blend between two pressures. From compact curves, within 2 J/kg of the equation of
+// state.
+//
+// temperature_k: kelvin. enthalpy_j_kg: joules a kilogram.
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE (see satline_saturated_limits), SATLINE_STATUS_NOT_FINITE,
+// SATLINE_STATUS_NULL_POINTER, SATLINE_STATUS_VERSION_MISMATCH.
+int32_t satline_saturated_vapor_enthalpy_j_kg(const struct satline_refrigerant_full *refrigerant,
+                                              double temperature_k,
+                                              double *enthalpy_j_kg);
+
+// The lowest and highest temperature, in kelvin, at which the four functions above answer. Both are written or neither.
+//
+// Status: SATLINE_STATUS_NULL_POINTER, SATLINE_STATUS_VERSION_MISMATCH.
+int32_t satline_saturated_limits(const struct satline_refrigerant_full *refrigerant,
+                                 double *lowest_temperature_k,
+                                 double *highest_temperature_k);
 
 // Empties a state. struct_size: sizeof(satline_state), so that a newer library knows how large yours is. Not in the
 // library for microcontrollers, nor are the functions below.

@@ -13,7 +13,6 @@ extern crate std;
 mod answer;
 mod catalogue;
 mod finding;
-#[cfg(feature = "eos")]
 mod full;
 mod generated;
 mod handle;
@@ -21,6 +20,7 @@ mod limits;
 mod panic;
 mod pressure;
 mod reading;
+mod saturated;
 mod saturation;
 mod standing;
 #[cfg(feature = "eos")]

@@ -30,6 +30,7 @@ const SOURCES: &[&str] = &[
     "standing.rs",
     "full.rs",
     "generated/full.rs",
+    "saturated.rs",
     "state.rs",
     "generated/words.rs",
 ];
