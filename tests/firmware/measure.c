@@ -19,6 +19,10 @@ static __attribute__((noinline)) int32_t nothing(const satline_refrigerant *r, d
     __asm__ volatile("" : : "r"(r), "r"(&a), "r"(out) : "memory");
     return 0;
 }
+static __attribute__((noinline)) int32_t nothing_of_full(const satline_refrigerant_full *r, double a, double *out) {
+    __asm__ volatile("" : : "r"(r), "r"(&a), "r"(out) : "memory");
+    return 0;
+}
 static __attribute__((noinline)) int32_t nothing_more(const satline_refrigerant *r, double a, double b, double *out) {
     __asm__ volatile("" : : "r"(r), "r"(&a), "r"(&b), "r"(out) : "memory");
     return 0;
@@ -26,6 +30,7 @@ static __attribute__((noinline)) int32_t nothing_more(const satline_refrigerant 
 
 static void dew(void) { satline_dew_temperature_k(&SATLINE_R410A, pressure_pa, &result); }
 static void superheat(void) { satline_superheat_k(&SATLINE_R410A, temperature_k, pressure_pa, &result); }
+static void density(void) { satline_saturated_vapor_density_kg_m3(&SATLINE_R410A_FULL, temperature_k, &result); }
 static void diagnose(void) { satline_diagnose(&SATLINE_R410A, &reading, &finding); }
 static satline_standing standing;
 static satline_standing_finding stands;
@@ -34,6 +39,7 @@ static void stand(void) {
     satline_standing_check(&SATLINE_R410A, &standing, temperatures_k, 2, &stands);
 }
 static void empty_one(void) { nothing(&SATLINE_R410A, pressure_pa, &result); }
+static void empty_full(void) { nothing_of_full(&SATLINE_R410A_FULL, temperature_k, &result); }
 static void empty_two(void) { nothing_more(&SATLINE_R410A, temperature_k, pressure_pa, &result); }
 
 /* Bytes of stack below this function's frame that the call uses. */
@@ -84,6 +90,8 @@ int run(void) {
     put_number("stack_bytes_standing_check", stack_of(stand));
     put_number("instructions_dew_temperature", instructions_of(dew, empty_one));
     put_number("instructions_superheat", instructions_of(superheat, empty_two));
+    put_number("stack_bytes_saturated_density", stack_of(density));
+    put_number("instructions_saturated_density", instructions_of(density, empty_full));
     put_number("instructions_diagnose", instructions_of(diagnose, empty_one));
     return 0;
 }
