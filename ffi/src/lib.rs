@@ -12,6 +12,8 @@ extern crate std;
 
 mod answer;
 mod catalogue;
+#[cfg(feature = "eos")]
+mod cylinder;
 mod finding;
 #[cfg(feature = "eos")]
 mod full;
@@ -21,6 +23,7 @@ mod limits;
 mod panic;
 mod pressure;
 mod reading;
+mod safety;
 mod saturation;
 mod standing;
 #[cfg(feature = "eos")]
