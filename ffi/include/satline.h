@@ -16,7 +16,7 @@
  * interrupts and signal handlers too, as long as no two calls at once share a structure that one of them writes.
  *
  * Stack. On a Cortex-M4 (32-bit, doubles in software) satline_diagnose uses less than 5120 bytes,
- * satline_standing_check less than 1536 and every other function of pressures and temperatures less than 512;
+ * satline_standing_check less than 1536, the functions of rooms, recovery levels and cautions less than 1280, and every other function of pressures and temperatures less than 512;
  * tests/firmware/run measures and holds these. satline_refrigerant_matches is for hosts: it carries every refrigerant.
  * A reading takes 560 bytes and a finding 1720 more, wherever the caller keeps them. On a 64-bit host the functions of full refrigerants use less than
  * 32768 bytes; tests/c/run holds that.
@@ -603,6 +603,228 @@
 // A leak shifts a blend's composition and so its bubble and dew pressures: pressure alone does not tell a shifted blend from air or another refrigerant.
 #define SATLINE_STANDING_CAUTION_BLEND_MAY_HAVE_SHIFTED 8
 
+// Standing on the floor: 0.6 m.
+#define SATLINE_INSTALLATION_FLOOR 1
+
+// In a window: 1.0 m.
+#define SATLINE_INSTALLATION_WINDOW 2
+
+// On a wall: 1.8 m.
+#define SATLINE_INSTALLATION_WALL 3
+
+// At the ceiling: 2.2 m.
+#define SATLINE_INSTALLATION_CEILING 4
+
+// Adding refrigerant.
+#define SATLINE_SITUATION_CHARGING 1
+
+// Recovering refrigerant into a cylinder.
+#define SATLINE_SITUATION_RECOVERING 2
+
+// Testing for tightness under pressure.
+#define SATLINE_SITUATION_PRESSURE_TEST 3
+
+// Opening, cutting or brazing the circuit.
+#define SATLINE_SITUATION_OPENING_CIRCUIT 4
+
+// Searching for a leak.
+#define SATLINE_SITUATION_LEAK_SEARCH 5
+
+// Storing, carrying or warming a cylinder.
+#define SATLINE_SITUATION_CYLINDER 6
+
+// Measuring on a running unit.
+#define SATLINE_SITUATION_MEASURING 7
+
+// The charge is limited by the size of the room.
+#define SATLINE_ROOM_OUTCOME_ROOM_LIMIT 1
+
+// Up to this charge the clause asks for no smallest room; its other clauses still hold.
+#define SATLINE_ROOM_OUTCOME_NO_ROOM_LIMIT 2
+
+// This room rule does not apply: take the rule that does from the local code.
+#define SATLINE_ROOM_OUTCOME_NOT_APPLICABLE 3
+
+// The charge lies above m1 and not above m2, where the formula for unventilated rooms applies.
+#define SATLINE_ROOM_REASON_WITHIN_BAND 1
+
+// The charge does not exceed m1, up to which no room is too small by this clause.
+#define SATLINE_ROOM_REASON_BELOW_BAND 2
+
+// The charge exceeds m2, where this formula does not apply: mechanical ventilation or another clause of the standard decides.
+#define SATLINE_ROOM_REASON_ABOVE_BAND 3
+
+// The charge exceeds m3: the standard does not allow it indoors; another standard for the machinery and its room decides.
+#define SATLINE_ROOM_REASON_ABOVE_LARGEST 4
+
+// In a room this small the formula gives less than m1, where it does not apply: this clause sets no limit up to m1 and allows nothing above it in this room.
+#define SATLINE_ROOM_REASON_ROOM_BELOW_BAND 5
+
+// The room would hold more than m2, where the formula does not apply: for a charge up to m2 it is large enough; above m2 mechanical ventilation or another clause decides.
+#define SATLINE_ROOM_REASON_ROOM_ABOVE_BAND 6
+
+// This refrigerant is of class 1 and sets no fire limit: suffocation and toxicity limit its charge, by the concentration limit of the local code.
+#define SATLINE_ROOM_REASON_DOES_NOT_BURN 7
+
+// This refrigerant is of higher toxicity: its toxic concentration limits the charge long before fire does; take the limit from the local code.
+#define SATLINE_ROOM_REASON_TOXIC 8
+
+// The safety class of this refrigerant is not known here: handle it as flammable and find its class first.
+#define SATLINE_ROOM_REASON_UNCLASSIFIED 9
+
+// This refrigerant burns, but its lower flammability limit is not known here: take it from ASHRAE 34 or the safety data sheet.
+#define SATLINE_ROOM_REASON_LIMIT_UNKNOWN 10
+
+// The room is ventilated mechanically, and this formula is for unventilated rooms: the ventilation clauses decide.
+#define SATLINE_ROOM_REASON_VENTILATED 11
+
+// No clause is applied.
+#define SATLINE_ROOM_CLAUSE_NONE 1
+
+// IEC 60335-2-40, annex GG, charge limit of unventilated rooms (GG.2), as widely quoted; clause number from memory.
+#define SATLINE_ROOM_CLAUSE_UNVENTILATED_ROOM 2
+
+// IEC 60335-2-40, annex GG, charges up to m1 (GG.1); clause number and factors of m1, m2 and m3 from memory.
+#define SATLINE_ROOM_CLAUSE_SMALL_CHARGE 3
+
+// The room has no ventilation that counts, and its doors are shut.
+#define SATLINE_ROOM_ASSUMPTION_UNVENTILATED 1
+
+// Refrigerant comes out at the stated height, not lower.
+#define SATLINE_ROOM_ASSUMPTION_RELEASE_HEIGHT 2
+
+// A single fault lets the whole charge of one circuit into this one room.
+#define SATLINE_ROOM_ASSUMPTION_WHOLE_CHARGE 3
+
+// The lower flammability limit is the one shown, from memory of ASHRAE 34 and ISO 817: compare it with the edition in force.
+#define SATLINE_ROOM_ASSUMPTION_FLAMMABILITY_LIMIT 4
+
+// m1, m2 and m3 are 4, 26 and 130 cubic metres times that limit, for class 2L 6, 52 and 260: from memory.
+#define SATLINE_ROOM_ASSUMPTION_BANDS 5
+
+// The unit is fixed in place; portable units have rules of their own.
+#define SATLINE_ROOM_ASSUMPTION_FIXED_UNIT 6
+
+// Editions and national versions differ, and later ones count leak detection and circulation: the local code and the unit's label decide.
+#define SATLINE_ROOM_ASSUMPTION_EDITIONS_DIFFER 7
+
+// The height exceeds 2.2 m, the greatest of the widely quoted table: use 2.2 m unless the edition in force takes the real height.
+#define SATLINE_ROOM_ASSUMPTION_HEIGHT_ABOVE_TABLE 8
+
+// The concentration is that of the charge spread evenly up to the height shown; near the leak and the floor it is higher.
+#define SATLINE_ROOM_ASSUMPTION_CEILING_HEIGHT 9
+
+// 80 % of the water capacity times the specific gravity at 77 °F (AHRI Guideline K).
+#define SATLINE_FILL_RULE_EIGHTY_PERCENT 1
+
+// The liquid would fill the cylinder at the stated highest temperature: less than the 80 % rule allows.
+#define SATLINE_FILL_RULE_LIQUID_FULL 2
+
+// There is room left: weigh while filling and stop at the limit.
+#define SATLINE_FILL_VERDICT_ROOM_LEFT 1
+
+// The cylinder is overfilled: keep it cool, do not move it by car, and recover the excess into another cylinder.
+#define SATLINE_FILL_VERDICT_OVERFILLED 2
+
+// At its temperature the cylinder is full of liquid: any warming may burst it. Keep people away, keep it cool, and call for help.
+#define SATLINE_FILL_VERDICT_FULL_OF_LIQUID 3
+
+// Low-pressure appliance: below 45 psia at 104 °F.
+#define SATLINE_APPLIANCE_CLASS_LOW_PRESSURE 1
+
+// Medium-pressure appliance: 45 to 170 psia at 104 °F.
+#define SATLINE_APPLIANCE_CLASS_MEDIUM_PRESSURE 2
+
+// High-pressure appliance: 170 to 355 psia at 104 °F.
+#define SATLINE_APPLIANCE_CLASS_HIGH_PRESSURE 3
+
+// Very-high-pressure appliance: above 355 psia at 104 °F, or critical below 104 °F.
+#define SATLINE_APPLIANCE_CLASS_VERY_HIGH_PRESSURE 4
+
+// Read 40 CFR 82.156 itself: it has exceptions and is amended, and state or local law may be stricter. Recovery is for certified technicians with certified equipment.
+#define SATLINE_RECOVERY_NOTE_READ_THE_RULE 1
+
+// For recovery equipment made on or after 15 November 1993; older equipment has other levels.
+#define SATLINE_RECOVERY_NOTE_EQUIPMENT_DATE 2
+
+// Where a leak would draw in air or makes the level unattainable, the rule has another level: isolate what leaks from what does not.
+#define SATLINE_RECOVERY_NOTE_LEAKING_APPLIANCE 3
+
+// Small factory-sealed appliances have a rule of their own, by the share of the charge recovered.
+#define SATLINE_RECOVERY_NOTE_SMALL_APPLIANCE 4
+
+// A repair that is not major and not followed by evacuating the appliance to the air has a level of its own.
+#define SATLINE_RECOVERY_NOTE_NON_MAJOR_REPAIR 5
+
+// Vehicle air conditioners come under another part of the rules.
+#define SATLINE_RECOVERY_NOTE_VEHICLE 6
+
+// The pressure at 104 °F lies within 2 % of a class boundary: the rule's own list of refrigerants decides.
+#define SATLINE_RECOVERY_NOTE_NEAR_CLASS_BOUNDARY 7
+
+// Some uses of this refrigerant are exempt from the rule; fire, suffocation and local law are not.
+#define SATLINE_RECOVERY_NOTE_POSSIBLY_EXEMPT 8
+
+// The level counts from the standard atmosphere: use the absolute pressure, or the gauge value shown for this ambient pressure.
+#define SATLINE_RECOVERY_NOTE_NOT_SEA_LEVEL 9
+
+// This refrigerant burns and explodes: no flame, spark, switch or hot work near it, fresh air, a detector for it, and tools, pump and cylinder rated for it.
+#define SATLINE_SAFETY_CAUTION_FLAMMABLE 101
+
+// This refrigerant burns: no flame or hot surface near it, fresh air, a detector for it, and tools, pump and cylinder rated for class 2L.
+#define SATLINE_SAFETY_CAUTION_MILDLY_FLAMMABLE 102
+
+// This refrigerant is toxic: breathing protection and a way out first; leave at the first smell or alarm.
+#define SATLINE_SAFETY_CAUTION_TOXIC 103
+
+// The class of what is inside is not known: handle it as flammable and toxic until it is identified.
+#define SATLINE_SAFETY_CAUTION_UNCLASSIFIED 104
+
+// R-744 stands at several times the usual pressure, and far higher when hot: only hoses, gauges and cylinders rated for it, and relieve trapped liquid before it warms. Breathing it harms long before the air runs short.
+#define SATLINE_SAFETY_CAUTION_CARBON_DIOXIDE 105
+
+// Never use oxygen or compressed air: with oil they explode. Dry nitrogen through a regulator only, with a relief valve set for the weakest part.
+#define SATLINE_SAFETY_CAUTION_NEVER_OXYGEN 106
+
+// Stay under the test pressure on the label, raise it in steps from a distance, and keep compressor and low side within theirs.
+#define SATLINE_SAFETY_CAUTION_TEST_PRESSURE 107
+
+// Refrigerant vapour is heavier than air and unseen: it fills pits, cellars and low corners and suffocates without warning. Air the place from the floor; nobody alone below ground.
+#define SATLINE_SAFETY_CAUTION_SUFFOCATION 108
+
+// The vapour rises when warm and crawls as a cold cloud first: air the place high and low, and stay upwind.
+#define SATLINE_SAFETY_CAUTION_SUFFOCATION_ABOVE 109
+
+// Weigh the cylinder while it fills and stop at its limit, at most 80 % of its volume: one full of liquid bursts when it warms.
+#define SATLINE_SAFETY_CAUTION_FILL_LIMIT 110
+
+// Keep cylinders out of the sun and the closed van, below 125 °F (52 °C), upright and secured. Never warm one by flame: lukewarm water at most.
+#define SATLINE_SAFETY_CAUTION_CYLINDER_HEAT 111
+
+// Never cap, plug or isolate a relief device, and trap no liquid between two closed valves: it bursts the hose as it warms.
+#define SATLINE_SAFETY_CAUTION_PRESSURE_RELIEF 112
+
+// Take this blend from the cylinder as liquid, since its vapour has another composition; meter it to vapour before a running compressor.
+#define SATLINE_SAFETY_CAUTION_LIQUID_FROM_CYLINDER 113
+
+// Recover, never vent: one kind to a cylinder, never mixed.
+#define SATLINE_SAFETY_CAUTION_RECOVER_NEVER_VENT 114
+
+// No torch on a circuit that holds refrigerant or pressure: recover, purge with nitrogen and leave it open. Refrigerant in a flame makes acid fumes.
+#define SATLINE_SAFETY_CAUTION_EMPTY_BEFORE_FLAME 115
+
+// Lines and hoses are under pressure: eye protection and gloves, and open every valve slowly. Liquid on skin freezes it.
+#define SATLINE_SAFETY_CAUTION_PRESSURE 116
+
+// Lock out power before panels come off; capacitors stay charged, so discharge and measure before you touch.
+#define SATLINE_SAFETY_CAUTION_ELECTRICITY 117
+
+// Discharge line, compressor and metal in the sun burn skin. In the heat drink, take shade, and tell someone where you are.
+#define SATLINE_SAFETY_CAUTION_HOT_SURFACES 118
+
+// Local codes and the maker's instructions come first; this work belongs to licensed and certified people.
+#define SATLINE_SAFETY_CAUTION_LICENSED_PRACTICE 119
+
 // Value: superheat.
 #define SATLINE_VALUE_SUPERHEAT_K 0
 
@@ -765,6 +987,48 @@
 // The highest accepted number of temperatures, places.
 #define SATLINE_NUMBER_OF_TEMPERATURES_HIGHEST_PLACES 16.0
 
+// The lowest accepted room area, m2.
+#define SATLINE_ROOM_AREA_LOWEST_M2 0.5
+
+// The highest accepted room area, m2.
+#define SATLINE_ROOM_AREA_HIGHEST_M2 10000.0
+
+// The lowest accepted height of the unit above the floor, m.
+#define SATLINE_HEIGHT_OF_THE_UNIT_ABOVE_THE_FLOOR_LOWEST_M 0.1
+
+// The highest accepted height of the unit above the floor, m.
+#define SATLINE_HEIGHT_OF_THE_UNIT_ABOVE_THE_FLOOR_HIGHEST_M 10.0
+
+// The lowest accepted ceiling height, m.
+#define SATLINE_CEILING_HEIGHT_LOWEST_M 1.5
+
+// The highest accepted ceiling height, m.
+#define SATLINE_CEILING_HEIGHT_HIGHEST_M 20.0
+
+// The lowest accepted water capacity, kg.
+#define SATLINE_WATER_CAPACITY_LOWEST_KG 0.1
+
+// The highest accepted water capacity, kg.
+#define SATLINE_WATER_CAPACITY_HIGHEST_KG 1000.0
+
+// The lowest accepted mass of a cylinder, kg.
+#define SATLINE_MASS_OF_A_CYLINDER_LOWEST_KG 0.0
+
+// The highest accepted mass of a cylinder, kg.
+#define SATLINE_MASS_OF_A_CYLINDER_HIGHEST_KG 2000.0
+
+// The lowest accepted number of possible refrigerants, refrigerants.
+#define SATLINE_NUMBER_OF_POSSIBLE_REFRIGERANTS_LOWEST_REFRIGERANTS 1.0
+
+// The highest accepted number of possible refrigerants, refrigerants.
+#define SATLINE_NUMBER_OF_POSSIBLE_REFRIGERANTS_HIGHEST_REFRIGERANTS 16.0
+
+// The lowest accepted full charge of the appliance, kg.
+#define SATLINE_FULL_CHARGE_OF_THE_APPLIANCE_LOWEST_KG 0.0
+
+// The highest accepted full charge of the appliance, kg.
+#define SATLINE_FULL_CHARGE_OF_THE_APPLIANCE_HIGHEST_KG 20000.0
+
 // The lowest accepted time since the last change, min.
 #define SATLINE_TIME_SINCE_THE_LAST_CHANGE_LOWEST_MIN 0.0
 
@@ -814,6 +1078,27 @@
 // Bit of satline_standing_finding.given: unseen_at_most_pa is set.
 #define SATLINE_STANDING_GIVEN_UNSEEN 4
 
+// Most cautions that satline_cautions_for writes.
+#define SATLINE_CAUTIONS 24
+
+// Bit of satline_room_limit.given: lower_flammability_limit_kg_m3 is set.
+#define SATLINE_ROOM_GIVEN_FLAMMABILITY_LIMIT 1
+
+// Bit of satline_room_limit.given: m1_kg, m2_kg and m3_kg are set.
+#define SATLINE_ROOM_GIVEN_BANDS 2
+
+// Bit of satline_room_limit.given: largest_charge_kg is set.
+#define SATLINE_ROOM_GIVEN_LARGEST_CHARGE 4
+
+// Bit of satline_room_limit.given: smallest_area_m2 is set.
+#define SATLINE_ROOM_GIVEN_SMALLEST_AREA 8
+
+// Bit of satline_room_limit.given: within_limit is set.
+#define SATLINE_ROOM_GIVEN_WITHIN_LIMIT 16
+
+// Bit of satline_room_limit.given: the concentration and what belongs to it are set.
+#define SATLINE_ROOM_GIVEN_CONCENTRATION 32
+
 // How many components a state has room for.
 #define SATLINE_STATE_COMPONENTS 8
 
@@ -843,6 +1128,9 @@
 
 // Bit of satline_state.defined: quality and the mass fractions of both phases are set; they belong to two phases.
 #define SATLINE_DEFINED_QUALITY 2
+
+// Most refrigerants that may be in a cylinder, where it is not known which.
+#define SATLINE_CANDIDATES 16
 
 // A refrigerant: one of the objects below, or found by name. Programs pass its address and never look inside. Its
 // size never changes, because an exported object may be copied into the program that uses it.
@@ -1032,6 +1320,91 @@ typedef struct satline_match {
   double standard_uncertainty_k;
 } satline_match;
 
+// A question about a room and a charge of flammable refrigerant. Start with satline_room_init; set the height or the
+// installation, and the area, the charge or both.
+typedef struct satline_room {
+  // sizeof(satline_room), set by satline_room_init.
+  uint32_t struct_size;
+  // SATLINE_INSTALLATION_..., whose usual height is then taken; 0 (by satline_room_init) where height_m is given.
+  int32_t installation;
+  // Height above the floor at which refrigerant would come out, metres.
+  double height_m;
+  // Floor area of the room, square metres; -1 (by satline_room_init) where it is asked for.
+  double area_m2;
+  // The charge, kilograms; -1 (by satline_room_init) where it is asked for.
+  double charge_kg;
+  // Height of the ceiling, metres, for the concentration only; -1 (by satline_room_init) for 2.2 m.
+  double ceiling_height_m;
+  // 1 where the room is ventilated mechanically, else 0.
+  int32_t ventilated;
+  // Always 0.
+  int32_t reserved;
+} satline_room;
+
+// The answer about a room. Start with satline_room_limit_init. What is not given is 0.
+typedef struct satline_room_limit {
+  // sizeof(satline_room_limit), set by satline_room_limit_init.
+  uint32_t struct_size;
+  // SATLINE_ROOM_OUTCOME_...; 0 before an answer.
+  int32_t outcome;
+  // SATLINE_ROOM_REASON_...
+  int32_t reason;
+  // SATLINE_ROOM_CLAUSE_...
+  int32_t clause;
+  // Bit n is set for assumption n (SATLINE_ROOM_ASSUMPTION_...).
+  uint32_t assumptions;
+  // SATLINE_ROOM_GIVEN_... bits.
+  uint32_t given;
+  // 1 where the charge is within the limit of the room, 0 where it is not.
+  int32_t within_limit;
+  // 1 where the concentration is more than a quarter of the lower flammability limit.
+  int32_t exceeds_quarter;
+  // Kilograms a cubic metre.
+  double lower_flammability_limit_kg_m3;
+  // The height used, metres.
+  double height_m;
+  // Up to it no room is too small by the clause.
+  double m1_kg;
+  // Up to it the formula for unventilated rooms applies.
+  double m2_kg;
+  // Above it not indoors.
+  double m3_kg;
+  // The most that this room may hold by the formula.
+  double largest_charge_kg;
+  // The smallest room for this charge by the formula.
+  double smallest_area_m2;
+  // The charge spread evenly over the room, for information.
+  double concentration_kg_m3;
+  // That over the lower flammability limit.
+  double share_of_limit;
+  // The height to which it is spread, metres.
+  double ceiling_height_m;
+} satline_room_limit;
+
+// How far refrigerant is recovered. Start with satline_recovery_level_init. What is not given is 0.
+typedef struct satline_recovery_level {
+  // sizeof(satline_recovery_level), set by satline_recovery_level_init.
+  uint32_t struct_size;
+  // SATLINE_APPLIANCE_CLASS_...; 0 before an answer.
+  int32_t appliance_class;
+  // Bit n is set for note n (SATLINE_RECOVERY_NOTE_...).
+  uint32_t notes;
+  // 1 where the charge is 200 lb or more.
+  int32_t is_large;
+  // 1 where vacuum_in_hg is set; the level of a low-pressure appliance is stated as an absolute pressure.
+  int32_t is_vacuum;
+  // 1 where pressure_at_104_f_pa is set; not above or next to the critical temperature.
+  int32_t has_pressure_at_104_f;
+  // The level as the rule states it: inches of mercury below the standard atmosphere.
+  double vacuum_in_hg;
+  // The level, pascals, absolute.
+  double pressure_pa;
+  // What a gauge shows that reads zero in the air here, pascals: negative is a vacuum.
+  double gauge_pa;
+  // Pressure of the liquid at 104 degrees Fahrenheit, by which the appliance is classed, pascals, absolute.
+  double pressure_at_104_f_pa;
+} satline_recovery_level;
+
 // A refrigerant with its full record: saturated densities and enthalpies from compact curves and, where the library is
 // built with equations of state (on hosts; satline_state_... functions), any other state. One of the objects below whose
 // names end in _FULL, or found by name. Programs pass its address and never look inside. Its size never changes. A program
@@ -1077,6 +1450,62 @@ typedef struct satline_state {
   // Mass fractions of the components in the vapour of two phases.
   double vapor_mass_fraction[SATLINE_STATE_COMPONENTS];
 } satline_state;
+
+// A question about a cylinder. Start with satline_cylinder_init. Temperatures in kelvin, masses in kilograms.
+typedef struct satline_cylinder {
+  // sizeof(satline_cylinder), set by satline_cylinder_init.
+  uint32_t struct_size;
+  // Always 0.
+  uint32_t reserved;
+  // The water capacity stamped on the cylinder, kilograms of water.
+  double water_capacity_kg;
+  // The tare stamped on it; -1 (by satline_cylinder_init) where it is not known.
+  double tare_kg;
+  // The mass inside (see satline_cylinder_contents_kg); -1 (by satline_cylinder_init) where it is not known.
+  double contents_kg;
+  // The cylinder's temperature now; -1 (by satline_cylinder_init) where it is not known.
+  double temperature_k;
+  // The highest temperature it may meet; -1 (by satline_cylinder_init) for 130 degrees Fahrenheit.
+  double highest_temperature_k;
+} satline_cylinder;
+
+// The answer about a cylinder. Start with satline_cylinder_fill_init. What is not given is 0.
+typedef struct satline_cylinder_fill {
+  // sizeof(satline_cylinder_fill), set by satline_cylinder_fill_init.
+  uint32_t struct_size;
+  // SATLINE_FILL_RULE_...: what limits the filling; 0 before an answer.
+  int32_t rule;
+  // SATLINE_FILL_VERDICT_...; 0 where the contents are not given.
+  int32_t verdict;
+  // 1 where full_at_limit_k is at least that: the density curve ends there.
+  int32_t full_at_limit_at_least;
+  // 1 where full_k is at least that.
+  int32_t full_at_least;
+  // 1 where margin_now_k is set.
+  int32_t has_margin_now;
+  double volume_m3;
+  // The most by the rule of 80 % at 77 degrees Fahrenheit.
+  double eighty_percent_kg;
+  // The mass whose liquid fills the cylinder at the highest temperature.
+  double liquid_full_kg;
+  // The lesser of the two: the limit.
+  double limit_kg;
+  // What a scale shows at the limit; 0 where the tare is not given.
+  double scale_limit_kg;
+  double highest_temperature_k;
+  // Temperature at which a cylinder filled to the limit is full of liquid.
+  double full_at_limit_k;
+  // That less the highest temperature.
+  double margin_at_limit_k;
+  // Limit less contents: negative where it is overfilled.
+  double room_left_kg;
+  // Temperature at which the present contents fill the cylinder with liquid.
+  double full_k;
+  // That less the highest temperature: negative where the cylinder would burst before.
+  double margin_k;
+  // That less the cylinder's temperature now.
+  double margin_now_k;
+} satline_cylinder_fill;
 
 #ifdef __cplusplus
 extern "C" {
@@ -2262,6 +2691,82 @@ int32_t satline_refrigerant_matches(double pressure_pa,
                                     uint32_t room,
                                     uint32_t *count);
 
+// Empties the question. struct_size: sizeof(satline_room), so that a newer library knows how large yours is.
+//
+// Status: SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_room_init(struct satline_room *room, uint32_t struct_size);
+
+// Empties the answer. struct_size: sizeof(satline_room_limit).
+//
+// Status: SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_room_limit_init(struct satline_room_limit *limit, uint32_t struct_size);
+
+// How much of a flammable refrigerant an unventilated room may hold, how small the room may be, and whether the charge
+// fits (IEC 60335-2-40, annex GG, as widely quoted: 2.5 LFL^1.25 h sqrt(area), for charges above m1 and up to m2).
+//
+// Where the rule is not for the case, the outcome is SATLINE_ROOM_OUTCOME_NOT_APPLICABLE, with its reason and without a
+// number. Show clause and assumptions with every answer: it is no permit, the local code decides.
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE (also where neither area nor charge is set), SATLINE_STATUS_NOT_FINITE,
+// SATLINE_STATUS_UNKNOWN_CHOICE (installation, ventilated), SATLINE_STATUS_BAD_STRUCT_SIZE (question or answer not
+// initialised), SATLINE_STATUS_NULL_POINTER, SATLINE_STATUS_VERSION_MISMATCH.
+int32_t satline_room_check(const struct satline_refrigerant *refrigerant,
+                           const struct satline_room *room,
+                           struct satline_room_limit *limit);
+
+// Largest charge in kilograms that an unventilated room may hold; satline_room_check says more, and why not.
+//
+// area_m2: square metres of floor. height_m: metres above the floor at which refrigerant would come out: floor 0.6,
+// window 1.0, wall 1.8, ceiling 2.2.
+//
+// Status: SATLINE_STATUS_NOT_AVAILABLE (the refrigerant does not burn, its limit is unknown, or the formula is not for so
+// small or so large a charge), SATLINE_STATUS_OUT_OF_RANGE, SATLINE_STATUS_NOT_FINITE, SATLINE_STATUS_NULL_POINTER,
+// SATLINE_STATUS_VERSION_MISMATCH.
+int32_t satline_largest_charge_kg(const struct satline_refrigerant *refrigerant,
+                                  double area_m2,
+                                  double height_m,
+                                  double *charge_kg);
+
+// Smallest floor area in square metres of an unventilated room for a charge; satline_room_check says more, and why not.
+//
+// charge_kg: kilograms. height_m: as satline_largest_charge_kg.
+//
+// Status: as satline_largest_charge_kg. SATLINE_STATUS_NOT_AVAILABLE also for a charge so small that the clause asks for
+// no smallest room.
+int32_t satline_smallest_area_m2(const struct satline_refrigerant *refrigerant,
+                                 double charge_kg,
+                                 double height_m,
+                                 double *area_m2);
+
+// Empties the answer. struct_size: sizeof(satline_recovery_level).
+//
+// Status: SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_recovery_level_init(struct satline_recovery_level *level, uint32_t struct_size);
+
+// How far an appliance is evacuated by recovery before it is opened: 40 CFR 82.156, table 1, for recovery equipment made
+// on or after 15 November 1993. Read the rule: it has exceptions, named in the notes, and local law may be stricter.
+//
+// charge_kg: the appliance's full charge, kilograms. ambient_pressure_pa: pascals, absolute, of the air at the gauge.
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE, SATLINE_STATUS_NOT_FINITE, SATLINE_STATUS_BAD_STRUCT_SIZE (answer not
+// initialised), SATLINE_STATUS_NULL_POINTER, SATLINE_STATUS_VERSION_MISMATCH.
+int32_t satline_recovery_level_of(const struct satline_refrigerant *refrigerant,
+                                  double charge_kg,
+                                  double ambient_pressure_pa,
+                                  struct satline_recovery_level *level);
+
+// What can hurt when working with a refrigerant, the most urgent first: numbers for satline_safety_caution_sentence.
+//
+// refrigerant: null where it is not known what is inside. situation: SATLINE_SITUATION_... cautions: room for that many;
+// count: how many were written, at most SATLINE_CAUTIONS.
+//
+// Status: SATLINE_STATUS_UNKNOWN_CHOICE (situation), SATLINE_STATUS_NULL_POINTER, SATLINE_STATUS_VERSION_MISMATCH.
+int32_t satline_cautions_for(const struct satline_refrigerant *refrigerant,
+                             int32_t situation,
+                             int32_t *cautions,
+                             uint32_t room,
+                             uint32_t *count);
+
 // Finds a full refrigerant by its ASHRAE 34 designation, ignoring case, hyphens and spaces: "R-410A", "r410a". A
 // program that calls it carries the full record of every refrigerant; use the objects, such as &SATLINE_R410A_FULL, where
 // size matters.
@@ -2404,6 +2909,41 @@ int32_t satline_state_pq(const struct satline_refrigerant_full *refrigerant,
                          int32_t reference,
                          struct satline_state *state);
 
+// Empties the question. struct_size: sizeof(satline_cylinder), so that a newer library knows how large yours is.
+//
+// Status: SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_cylinder_init(struct satline_cylinder *cylinder,
+                              uint32_t struct_size);
+
+// Empties the answer. struct_size: sizeof(satline_cylinder_fill).
+//
+// Status: SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_cylinder_fill_init(struct satline_cylinder_fill *fill, uint32_t struct_size);
+
+// The mass inside a cylinder: what a scale shows less the tare, all in kilograms.
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE (also where the scale shows less than the tare), SATLINE_STATUS_NOT_FINITE,
+// SATLINE_STATUS_NULL_POINTER.
+int32_t satline_cylinder_contents_kg(double scale_kg,
+                                     double tare_kg,
+                                     double *contents_kg);
+
+// How much a cylinder may hold, by the rule of 80 % and by the density of its liquid at the highest temperature, and how
+// its contents compare.
+//
+// candidates: count full refrigerants (1 to SATLINE_CANDIDATES): what is inside, or, where that is not known, everything
+// that may be; the lightest liquid decides. The tolerance of scale and stamp is not counted. A cylinder must be rated for
+// the refrigerant; filling is for certified people under the local codes.
+//
+// Status: SATLINE_STATUS_NOT_AVAILABLE (a candidate has no liquid, or almost none, at 130 degrees Fahrenheit, as R-744:
+// such cylinders are filled by the ratio stamped on them), SATLINE_STATUS_OUT_OF_RANGE (also for contents beyond what
+// the coldest liquid would fill), SATLINE_STATUS_NOT_FINITE, SATLINE_STATUS_BAD_STRUCT_SIZE (question or answer not
+// initialised), SATLINE_STATUS_NULL_POINTER, SATLINE_STATUS_VERSION_MISMATCH.
+int32_t satline_cylinder_check(const struct satline_refrigerant_full *const *candidates,
+                               uint32_t count,
+                               const struct satline_cylinder *cylinder,
+                               struct satline_cylinder_fill *fill);
+
 // SATLINE_CHARGE_... in words; "unknown" for a number that is none. Never null; lives for ever.
 const char *satline_charge_sentence(int32_t number);
 
@@ -2445,6 +2985,33 @@ const char *satline_standing_advice_sentence(int32_t number);
 
 // SATLINE_STANDING_CAUTION_... in words; "unknown" for a number that is none. Never null; lives for ever.
 const char *satline_standing_caution_sentence(int32_t number);
+
+// SATLINE_ROOM_OUTCOME_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_room_outcome_sentence(int32_t number);
+
+// SATLINE_ROOM_REASON_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_room_reason_sentence(int32_t number);
+
+// SATLINE_ROOM_CLAUSE_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_room_clause_sentence(int32_t number);
+
+// SATLINE_ROOM_ASSUMPTION_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_room_assumption_sentence(int32_t number);
+
+// SATLINE_FILL_RULE_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_fill_rule_sentence(int32_t number);
+
+// SATLINE_FILL_VERDICT_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_fill_verdict_sentence(int32_t number);
+
+// SATLINE_APPLIANCE_CLASS_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_appliance_class_sentence(int32_t number);
+
+// SATLINE_RECOVERY_NOTE_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_recovery_note_sentence(int32_t number);
+
+// SATLINE_SAFETY_CAUTION_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_safety_caution_sentence(int32_t number);
 
 // SATLINE_VALUE_... in words; "unknown" for a number that is none. Never null; lives for ever.
 const char *satline_value_name(int32_t number);

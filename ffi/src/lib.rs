@@ -12,6 +12,8 @@ extern crate std;
 
 mod answer;
 mod catalogue;
+#[cfg(feature = "eos")]
+mod cylinder;
 mod finding;
 mod full;
 mod generated;
@@ -21,6 +23,7 @@ mod panic;
 mod pressure;
 mod reading;
 mod saturated;
+mod safety;
 mod saturation;
 mod standing;
 #[cfg(feature = "eos")]

@@ -2,7 +2,7 @@
 
 from typing import Final, Literal, TypeAlias, final, overload
 
-from . import units as units, visit as visit
+from . import safety as safety, units as units, visit as visit
 from ._component import Component as Component
 from ._errors import (
     BadCompositionError as BadCompositionError,
@@ -54,6 +54,7 @@ __all__ = [
     "diagnose",
     "refrigerant",
     "refrigerants",
+    "safety",
     "target_split_k",
     "target_superheat_k",
     "units",
