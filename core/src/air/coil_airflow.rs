@@ -120,6 +120,10 @@ impl CoilAir {
             _ => *self,
         };
         let powers = heat.powers()?;
+        let warmed = self.leaving_dry_bulb_k.value > self.entering.dry_bulb_k.value;
+        if matches!(heat, KnownHeat::Heating { .. }) && !warmed {
+            return Err(refused(WRONG_WAY));
+        }
         let inputs = measured.inputs(powers)?;
         let change = propagate(inputs, |moved| {
             let (entering, leaving) = measured.states(moved)?;
@@ -130,7 +134,7 @@ impl CoilAir {
             return Err(refused("the blower has more power than the coil, so no cooling is left for the air"));
         }
         if !(change.value > 0.0) {
-            return Err(refused("the air changes the wrong way: exchange the probes, or check what is running"));
+            return Err(refused(WRONG_WAY));
         }
         if !(change.value > LEAST_CHANGE * change.standard_uncertainty) {
             return Err(refused(
@@ -151,6 +155,8 @@ impl CoilAir {
         Ok(CoilAirflow { dry_air_kg_s, entering_m3_s, leaving_m3_s, standard_m3_s })
     }
 }
+
+const WRONG_WAY: &str = "the air changes the wrong way: exchange the probes, or check what is running";
 
 const fn refused(reason: &'static str) -> Error {
     Error::NotAvailable { quantity: "airflow from a known heat", reason }

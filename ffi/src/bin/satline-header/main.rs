@@ -28,9 +28,12 @@ const SOURCES: &[&str] = &[
     "reading.rs",
     "finding.rs",
     "standing.rs",
+    "air.rs",
+    "coil.rs",
     "full.rs",
     "generated/full.rs",
     "state.rs",
+    "capacity.rs",
     "generated/words.rs",
 ];
 
