@@ -3,6 +3,7 @@
 import inspect
 
 import numpy as np
+import psychrolib
 import pytest
 
 import satline
@@ -114,6 +115,26 @@ def test_capacity_and_airflow_are_each_others_inverse():
     assert flow.entering_m3_s.value == pytest.approx(0.6, rel=1e-12)
     again = coil().capacity(flow.standard_m3_s, "standard")
     assert again.total_w.value == pytest.approx(found.total_w.value, rel=1e-12)
+
+
+def test_the_coil_by_an_independent_library():
+    """Capacity and apparatus dew point put together from psychrolib's air, at two pressures."""
+    psychrolib.SetUnitSystem(psychrolib.SI)
+    for pressure in (101_325.0, 80_000.0):
+        air = coil(pressure_pa=pressure)
+        found, surface = air.capacity(0.6), air.apparatus_dew_point()
+        ratios = [psychrolib.GetHumRatioFromRelHum(t, rh, pressure) for t, rh in ((26.0, 0.5), (13.0, 0.92))]
+        enthalpies = [psychrolib.GetMoistAirEnthalpy(t, w) for t, w in zip((26.0, 13.0), ratios)]
+        flow = 0.6 / psychrolib.GetMoistAirVolume(26.0, ratios[0], pressure)
+        assert found.total_w.value == pytest.approx(flow * (enthalpies[0] - enthalpies[1]), rel=1e-9)
+        # Sensible: from 26 to 13 degrees at the humidity that leaves.
+        warm = psychrolib.GetMoistAirEnthalpy(26.0, ratios[1])
+        assert found.sensible_w.value == pytest.approx(flow * (warm - enthalpies[1]), rel=1e-9)
+        assert found.condensate_kg_s.value == pytest.approx(flow * (ratios[0] - ratios[1]), rel=1e-9)
+        point = surface.temperature_k.value - 273.15
+        on_line = ratios[1] + (ratios[0] - ratios[1]) / 13.0 * (point - 13.0)
+        assert psychrolib.GetSatHumRatio(point, pressure) == pytest.approx(on_line, rel=1e-9)
+        assert surface.bypass_factor.value == pytest.approx((13.0 - point) / (26.0 - point), rel=1e-9)
 
 
 def test_the_coils_answers_are_arrays_for_arrays():
