@@ -16,7 +16,8 @@
  * interrupts and signal handlers too, as long as no two calls at once share a structure that one of them writes.
  *
  * Stack. On a Cortex-M4 (32-bit, doubles in software) satline_diagnose uses less than 5120 bytes,
- * satline_standing_check less than 1536 and every other function of pressures and temperatures less than 512;
+ * satline_standing_check less than 1536, satline_moist_air_... less than 1536, satline_coil_... less than 3072 and every
+ * other function of pressures and temperatures less than 512;
  * tests/firmware/run measures and holds these. satline_refrigerant_matches is for hosts: it carries every refrigerant.
  * A reading takes 560 bytes and a finding 1720 more, wherever the caller keeps them. On a 64-bit host the functions of full refrigerants use less than
  * 32768 bytes; tests/c/run holds that.
@@ -2733,17 +2734,18 @@ int32_t satline_apparatus_dew_point_init(struct satline_apparatus_dew_point *sur
 int32_t satline_split_init(struct satline_split *split, uint32_t struct_size);
 
 // Temperature split, and its target by the table of California Title 24, appendix RA3.2 (see satline_target_split_k).
-// The target moves with the return air's probes, which the deviation's uncertainty takes into account. Not available
-// where air said to leave with as much water as it entered cannot hold it: its coil is wet.
+// The target moves with the return air's probes, which the deviation's uncertainty takes into account. It takes no
+// humidity of the air leaving.
 //
-// Status: SATLINE_STATUS_OUT_OF_RANGE, SATLINE_STATUS_NOT_FINITE, SATLINE_STATUS_NOT_AVAILABLE (see above),
-// SATLINE_STATUS_UNKNOWN_CHOICE (a number that is no choice), SATLINE_STATUS_BAD_STRUCT_SIZE,
+// Status: SATLINE_STATUS_OUT_OF_RANGE, SATLINE_STATUS_NOT_FINITE, SATLINE_STATUS_UNKNOWN_CHOICE (a number that is no
+// choice), SATLINE_STATUS_BAD_STRUCT_SIZE,
 // SATLINE_STATUS_NULL_POINTER.
 int32_t satline_coil_split(const struct satline_coil_air *air,
                            struct satline_split *split);
 
 // Sensible, latent and total heat taken from the air. Heat of a blower between the probes is in it: what the coil did is
-// more by that power. Not available as for satline_coil_split.
+// more by that power. Not available where air said to leave with as much water as it entered cannot hold it: its coil is
+// wet.
 //
 // airflow_m3_s: cubic metres a second, with one standard uncertainty. place: SATLINE_AIRFLOW_...: in which air its volume
 // counts.

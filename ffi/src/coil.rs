@@ -392,11 +392,11 @@ pub unsafe extern "C" fn satline_split_init(split: *mut Split, struct_size: u32)
 }
 
 /// Temperature split, and its target by the table of California Title 24, appendix RA3.2 (see satline_target_split_k).
-/// The target moves with the return air's probes, which the deviation's uncertainty takes into account. Not available
-/// where air said to leave with as much water as it entered cannot hold it: its coil is wet.
+/// The target moves with the return air's probes, which the deviation's uncertainty takes into account. It takes no
+/// humidity of the air leaving.
 ///
-/// Status: SATLINE_STATUS_OUT_OF_RANGE, SATLINE_STATUS_NOT_FINITE, SATLINE_STATUS_NOT_AVAILABLE (see above),
-/// SATLINE_STATUS_UNKNOWN_CHOICE (a number that is no choice), SATLINE_STATUS_BAD_STRUCT_SIZE,
+/// Status: SATLINE_STATUS_OUT_OF_RANGE, SATLINE_STATUS_NOT_FINITE, SATLINE_STATUS_UNKNOWN_CHOICE (a number that is no
+/// choice), SATLINE_STATUS_BAD_STRUCT_SIZE,
 /// SATLINE_STATUS_NULL_POINTER.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn satline_coil_split(air: *const CoilAir, split: *mut Split) -> i32 {
@@ -418,7 +418,8 @@ pub unsafe extern "C" fn satline_coil_split(air: *const CoilAir, split: *mut Spl
 }
 
 /// Sensible, latent and total heat taken from the air. Heat of a blower between the probes is in it: what the coil did is
-/// more by that power. Not available as for satline_coil_split.
+/// more by that power. Not available where air said to leave with as much water as it entered cannot hold it: its coil is
+/// wet.
 ///
 /// airflow_m3_s: cubic metres a second, with one standard uncertainty. place: SATLINE_AIRFLOW_...: in which air its volume
 /// counts.

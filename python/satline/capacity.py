@@ -83,7 +83,7 @@ def circuit_capacity(
     ...     compressor_power_w=Uncertain(2000.0, 20.0),
     ... )
     >>> round(found.evaporator_w.value), round(found.evaporator_w.standard_uncertainty), round(found.cop.value, 2)
-    (7770, 507, 3.89)
+    (9306, 607, 4.65)
     """
     known = refrigerant if isinstance(refrigerant, Refrigerant) else _native.refrigerant(refrigerant)
     discharge = _both("discharge", discharge_pressure_pa, discharge_temperature_k)

@@ -1,5 +1,6 @@
 """Moist air, the coil's air and capacity in Python: the same numbers for arrays as for numbers, and good errors."""
 
+import doctest
 import inspect
 
 import numpy as np
@@ -27,6 +28,12 @@ def test_everything_is_documented(module):
         thing = getattr(module, name)
         if callable(thing):
             assert inspect.getdoc(thing), name
+
+
+@pytest.mark.parametrize("module", [satline.air, satline.capacity])
+def test_the_examples_are_right(module):
+    found = doctest.testmod(module)
+    assert found.attempted > 0 and found.failed == 0
 
 
 @pytest.mark.parametrize("measure", MEASURES)
@@ -174,7 +181,6 @@ def test_the_split_has_the_protocols_target():
     f = satline.units.kelvin_from_fahrenheit
     air = CoilAir(
         return_dry_bulb_k=Uncertain(f(78), 0.3), return_wet_bulb_k=Uncertain(f(65), 0.3), supply_dry_bulb_k=f(58),
-        supply_relative_humidity=0.9,
     )  # fmt: skip
     split = air.split()
     assert split.target_k.value == satline.target_split_k(f(78), f(65)) == pytest.approx(18.8 * 5 / 9, abs=0.02)

@@ -146,6 +146,9 @@ fn a_split_meets_its_target() {
         pressure_pa: exact(101_325.0),
         shared_bias_k: 0.0,
     };
+    let wetter =
+        CoilAir { entering: MeasuredAir { humidity: Humidity::WetBulb(exact(f(79.0))), ..air.entering }, ..air };
+    assert!(matches!(wetter.split(|_, _| None), Err(Error::OutOfRange { quantity: "wet bulb temperature", .. })));
     let split = air.split(|dry, wet| target_split(dry, wet).difference()).unwrap();
     assert_abs_diff_eq!(split.split_k.value / KELVIN_PER_FAHRENHEIT, 26.0, epsilon = 1e-9);
     assert_abs_diff_eq!(split.target_k.unwrap().value / KELVIN_PER_FAHRENHEIT, 18.8, epsilon = 0.05);
@@ -154,6 +157,9 @@ fn a_split_meets_its_target() {
     // The formula of the table: the target rises by .544 of the dry bulb and falls by .678 + .0457 (WB − 63) of the wet.
     let by_hand = u * ((1.0_f64 - 0.544).powi(2) + 0.769_f64.powi(2) + 1.0).sqrt();
     assert_relative_eq!(deviation.standard_uncertainty, by_hand, max_relative = 0.02);
+    // Two dry bulbs are enough for a split, on a wet coil too.
+    let two = CoilAir { leaving_humidity: None, ..air }.split(|dry, wet| target_split(dry, wet).difference()).unwrap();
+    assert_eq!(two, split);
     let none = air.split(|_, _| None).unwrap();
     assert!(none.target_k.is_err() && none.deviation_k.is_err());
 }

@@ -150,10 +150,15 @@ impl CoilAir {
         Ok(all)
     }
 
+    /// Air entering.
+    fn entering_air(&self, [dry, humidity, _, _, pressure, bias, ..]: [f64; INPUTS + 2]) -> Result<MoistAir, Error> {
+        self.entering.humidity.air(dry, humidity, bias, pressure)
+    }
+
     /// Air entering and leaving.
     pub(super) fn states(&self, moved: [f64; INPUTS + 2]) -> Result<(MoistAir, MoistAir), Error> {
-        let [dry, humidity, leaving_dry, leaving_humidity, pressure, bias, ..] = moved;
-        let entering = self.entering.humidity.air(dry, humidity, bias, pressure)?;
+        let [_, _, leaving_dry, leaving_humidity, pressure, bias, ..] = moved;
+        let entering = self.entering_air(moved)?;
         let leaving = match &self.leaving_humidity {
             Some(measure) => measure.air(leaving_dry, leaving_humidity, bias, pressure)?,
             None => {
@@ -179,20 +184,26 @@ impl CoilAir {
         self.states(self.inputs([Uncertain::exact(0.0); 2])?.map(|input| input.value))
     }
 
-    /// Temperature split: entering minus leaving dry bulb, negative in heating.
+    /// Temperature split: entering minus leaving dry bulb, negative in heating. It takes no humidity, and the shared bias
+    /// cancels.
     ///
     /// # Errors
-    /// Those of [`CoilAir::air`].
+    /// [`Error::OutOfRange`] or [`Error::NotFinite`] for temperatures outside [`bounds::AIR_TEMPERATURE`] and
+    /// uncertainties outside [`bounds::TEMPERATURE_UNCERTAINTY`].
     pub fn split_k(&self) -> Result<Uncertain, Error> {
-        self.air()?;
+        for temperature in [self.entering.dry_bulb_k, self.leaving_dry_bulb_k] {
+            bounds::AIR_TEMPERATURE.check(temperature.value)?;
+            bounds::TEMPERATURE_UNCERTAINTY.check(temperature.standard_uncertainty)?;
+        }
         propagate([self.entering.dry_bulb_k, self.leaving_dry_bulb_k], |[warm, cold]| Ok(warm - cold))
     }
 
     /// Temperature split against its target, by the table that `target` reads: return dry bulb and wet bulb in, target
-    /// out. The target moves with the same two probes, which the deviation's uncertainty takes into account.
+    /// out. The target moves with the same two probes, which the deviation's uncertainty takes into account. It takes no
+    /// humidity of the air leaving.
     ///
     /// # Errors
-    /// Those of [`CoilAir::air`].
+    /// Those of [`CoilAir::split_k`] and of [`MoistAir`]'s functions.
     ///
     /// ```
     /// use satline::air::{CoilAir, Humidity, MeasuredAir};
@@ -204,13 +215,13 @@ impl CoilAir {
     /// let air = CoilAir {
     ///     entering: MeasuredAir { dry_bulb_k: fahrenheit(78.0)?, humidity: Humidity::WetBulb(fahrenheit(65.0)?) },
     ///     leaving_dry_bulb_k: fahrenheit(58.0)?,
-    ///     leaving_humidity: Some(Humidity::WetBulb(fahrenheit(56.5)?)),
+    ///     leaving_humidity: None,
     ///     pressure_pa: Uncertain::exact(101_325.0),
     ///     shared_bias_k: 0.0,
     /// };
     /// let split = air.split(|dry, wet| target_split(dry, wet).difference())?;
     /// assert!((split.split_k.value - 11.11).abs() < 0.01);
-    /// assert!((split.target_k?.value - 10.46).abs() < 0.02);
+    /// assert!((split.target_k?.value - 10.44).abs() < 0.01);
     /// # Ok::<(), satline::Error>(())
     /// ```
     pub fn split(
@@ -219,14 +230,16 @@ impl CoilAir {
     ) -> Result<Split, Error> {
         let inputs = self.inputs([Uncertain::exact(0.0); 2])?;
         let split_k = self.split_k()?;
+        self.entering_air(inputs.map(|input| input.value))?;
         let both = propagate_all(inputs, |moved| {
-            let (entering, leaving) = self.states(moved)?;
+            let entering = self.entering_air(moved)?;
+            let [_, _, leaving, _, _, bias, ..] = moved;
             let wet = AirTemperature::from_kelvin(entering.wet_bulb_k())?;
             let target = target(entering.dry_bulb(), wet).ok_or(Error::NotAvailable {
                 quantity: "target temperature split",
                 reason: "the table is blank or ends at this return air",
             })?;
-            let split = entering.dry_bulb().kelvin() - leaving.dry_bulb().kelvin();
+            let split = entering.dry_bulb().kelvin() - (leaving + bias);
             Ok([target.si(), split - target.si()])
         });
         Ok(Split {

@@ -109,7 +109,7 @@ impl CoilAir {
     /// };
     /// let heat = KnownHeat::Heating { heat_w: Uncertain::new(9600.0, 100.0)?, blower_w: Uncertain::new(400.0, 20.0)? };
     /// let flow = air.airflow(heat)?;
-    /// assert!((flow.entering_m3_s.value - 0.411).abs() < 0.001);
+    /// assert!((flow.entering_m3_s.value - 0.412).abs() < 0.001);
     /// assert!((flow.entering_m3_s.standard_uncertainty - 0.009).abs() < 0.001);
     /// # Ok::<(), satline::Error>(())
     /// ```

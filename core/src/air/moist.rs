@@ -25,8 +25,8 @@ const DRY_AIR: f64 = 287.042;
 ///     AirTemperature::from_fahrenheit(65.0)?,
 ///     Atmosphere::at_altitude_m(1609.344)?,
 /// )?;
-/// assert!((air.relative_humidity() - 0.164).abs() < 0.001);
-/// assert!((air.density_kg_m3() - 0.931).abs() < 0.001);
+/// assert!((air.relative_humidity() - 0.163).abs() < 0.001);
+/// assert!((air.density_kg_m3() - 0.930).abs() < 0.001);
 /// # Ok::<(), satline::Error>(())
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq)]
