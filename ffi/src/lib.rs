@@ -10,9 +10,12 @@
 #[cfg(any(feature = "std", test))]
 extern crate std;
 
+mod air;
 mod answer;
-mod catalogue;
 #[cfg(feature = "eos")]
+mod capacity;
+mod catalogue;
+mod coil;
 mod cylinder;
 mod finding;
 mod full;
@@ -22,8 +25,8 @@ mod limits;
 mod panic;
 mod pressure;
 mod reading;
-mod saturated;
 mod safety;
+mod saturated;
 mod saturation;
 mod standing;
 #[cfg(feature = "eos")]

@@ -10,7 +10,13 @@ Work on refrigerant circuits needs a licence and follows local codes. Pressure a
 refrigerants, fire are hazards; the unit's own charging label comes first.
 """
 
-from . import safety, units, visit
+from . import (  # fmt: skip
+    air,
+    capacity,
+    safety,
+    units,
+    visit,
+)
 from ._component import Component
 from ._errors import (
     BadCompositionError,
@@ -53,6 +59,8 @@ __all__ = [
     "UnknownUnitError",
     "Value",
     "__version__",
+    "air",
+    "capacity",
     "diagnose",
     "refrigerant",
     "refrigerants",

@@ -50,6 +50,18 @@ static void safety(void) {
     satline_recovery_level_of(&SATLINE_R32, 3, 101325, &level);
     satline_cautions_for(&SATLINE_R32, SATLINE_SITUATION_CHARGING, cautions, SATLINE_CAUTIONS, &count);
 }
+static satline_moist_air moist;
+static satline_coil_air coil;
+static satline_split split;
+static satline_coil_capacity capacity;
+static satline_coil_airflow airflow;
+static satline_apparatus_dew_point surface;
+static void moist_air(void) { satline_moist_air_from_relative_humidity(299.15, 0.5, 101325, &moist); }
+static void wet_bulb_air(void) { satline_moist_air_from_wet_bulb(299.15, 291.5, 101325, &moist); }
+static void coil_split(void) { satline_coil_split(&coil, &split); }
+static void coil_capacity(void) { satline_coil_capacity_at(&coil, 0.6, 0.02, SATLINE_AIRFLOW_ENTERING, &capacity); }
+static void coil_airflow(void) { satline_coil_airflow_from(&coil, SATLINE_HEAT_REFRIGERANT, 1e4, 500, 400, 20, &airflow); }
+static void coil_surface(void) { satline_coil_apparatus_dew_point(&coil, &surface); }
 static void empty_one(void) { nothing(&SATLINE_R410A, pressure_pa, &result); }
 static void empty_full(void) { nothing_of_full(&SATLINE_R410A_FULL, temperature_k, &result); }
 static void empty_two(void) { nothing_more(&SATLINE_R410A, temperature_k, pressure_pa, &result); }
@@ -107,6 +119,35 @@ int run(void) {
     room.charge_kg = 3;
     satline_recovery_level_init(&level, sizeof level);
     put_number("stack_bytes_safety", stack_of(safety));
+    satline_moist_air_init(&moist, sizeof moist);
+    satline_coil_air_init(&coil, sizeof coil);
+    satline_split_init(&split, sizeof split);
+    satline_coil_capacity_init(&capacity, sizeof capacity);
+    satline_coil_airflow_init(&airflow, sizeof airflow);
+    satline_apparatus_dew_point_init(&surface, sizeof surface);
+    coil.entering_measure = coil.leaving_measure = SATLINE_HUMIDITY_RELATIVE;
+    coil.entering_dry_bulb_k = 299.15;
+    coil.entering_humidity = 0.5;
+    coil.leaving_dry_bulb_k = 286.15;
+    coil.leaving_humidity = 0.92;
+    coil.entering_dry_bulb_uncertainty = coil.leaving_dry_bulb_uncertainty = 0.2;
+    coil.entering_humidity_uncertainty = coil.leaving_humidity_uncertainty = 0.01;
+    {
+        uint32_t deepest = stack_of(moist_air), other = stack_of(wet_bulb_air);
+        put_number("stack_bytes_moist_air", deepest > other ? deepest : other);
+    }
+    {
+        void (*const questions[])(void) = {coil_split, coil_capacity, coil_airflow, coil_surface};
+        uint32_t deepest = 0, i;
+        for (i = 0; i < 4; i++) {
+            const uint32_t stack = stack_of(questions[i]);
+            if (stack > deepest) deepest = stack;
+        }
+        /* Each question must have had its answer: one refused at once would use little. */
+        if (split.split_k == 0 || capacity.total_w == 0 || airflow.dry_air_kg_s == 0 || surface.temperature_k == 0) deepest = 0;
+        put_number("stack_bytes_coil", deepest);
+    }
+    put_number("instructions_moist_air", instructions_of(moist_air, empty_one));
     put_number("instructions_dew_temperature", instructions_of(dew, empty_one));
     put_number("instructions_superheat", instructions_of(superheat, empty_two));
     put_number("stack_bytes_saturated_density", stack_of(density));

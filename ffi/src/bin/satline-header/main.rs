@@ -29,11 +29,14 @@ const SOURCES: &[&str] = &[
     "finding.rs",
     "standing.rs",
     "safety.rs",
+    "air.rs",
+    "coil.rs",
     "full.rs",
     "generated/full.rs",
     "saturated.rs",
     "state.rs",
     "cylinder.rs",
+    "capacity.rs",
     "generated/words.rs",
 ];
 
