@@ -12,6 +12,7 @@ extern crate std;
 
 mod answer;
 mod catalogue;
+mod evacuation;
 mod finding;
 #[cfg(feature = "eos")]
 mod full;
@@ -20,6 +21,8 @@ mod handle;
 mod limits;
 mod panic;
 mod pressure;
+#[cfg(feature = "eos")]
+mod pressure_test;
 mod reading;
 mod saturation;
 mod standing;
@@ -27,4 +30,5 @@ mod standing;
 mod state;
 mod status;
 mod target;
+mod tube_rating;
 mod version;

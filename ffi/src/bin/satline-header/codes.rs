@@ -68,6 +68,7 @@ pub fn write() -> String {
     for answer in standing::Caution::ALL {
         constant(&mut out, answer.sentence(), &["standing_caution", answer.name()], answer.number());
     }
+    super::visit_gas::codes(&mut out);
     for value in ValueName::ALL {
         constant(&mut out, &format!("Value: {}.", value.title()), &["value", value.name()], value.number());
     }
@@ -85,7 +86,7 @@ pub fn write() -> String {
     out
 }
 
-fn constant(out: &mut String, doc: &str, words: &[&str], number: i32) {
+pub(super) fn constant(out: &mut String, doc: &str, words: &[&str], number: i32) {
     let _ = writeln!(out, "/// {doc}\npub const {}: i32 = {number};", upper(words));
 }
 

@@ -5,6 +5,7 @@ mod codes;
 mod full;
 mod handles;
 mod text;
+mod visit_gas;
 mod words;
 
 use std::path::Path;
@@ -28,9 +29,12 @@ const SOURCES: &[&str] = &[
     "reading.rs",
     "finding.rs",
     "standing.rs",
+    "evacuation.rs",
+    "tube_rating.rs",
     "full.rs",
     "generated/full.rs",
     "state.rs",
+    "pressure_test.rs",
     "generated/words.rs",
 ];
 

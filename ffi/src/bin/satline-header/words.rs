@@ -35,12 +35,13 @@ pub fn write() -> String {
     function(&mut out, "satline_standing_advice_sentence", "STANDING_ADVICE", rows);
     let rows = standing::Caution::ALL.iter().map(|answer| (answer.number(), answer.sentence()));
     function(&mut out, "satline_standing_caution_sentence", "STANDING_CAUTION", rows);
+    super::visit_gas::words(&mut out);
     let rows = ValueName::ALL.iter().map(|value| (value.number(), value.name()));
     function(&mut out, "satline_value_name", "VALUE", rows);
     out
 }
 
-fn function(out: &mut String, name: &str, constants: &str, rows: impl Iterator<Item = (i32, &'static str)>) {
+pub(super) fn function(out: &mut String, name: &str, constants: &str, rows: impl Iterator<Item = (i32, &'static str)>) {
     let _ = writeln!(
         out,
         "\n/// SATLINE_{constants}_... in words; \"unknown\" for a number that is none. Never null; lives for ever.\n\
