@@ -9,6 +9,7 @@ mod refrigerant;
 mod state;
 mod units;
 mod visit;
+mod visit_gas;
 
 use pyo3::prelude::*;
 use satline::error::TABLE;
@@ -33,6 +34,7 @@ fn native(module: &Bound<'_, PyModule>) -> PyResult<()> {
     module.add_function(wrap_pyfunction!(diagnosis::reading_fields, module)?)?;
     module.add_function(wrap_pyfunction!(visit::standing_check_parts, module)?)?;
     module.add_function(wrap_pyfunction!(visit::matches_parts, module)?)?;
+    visit_gas::add(module)?;
     module.add_function(wrap_pyfunction!(error_table, module)?)?;
     units::add(module)?;
     // What is public is decided in Python; a second list here would only have to be kept in step.
