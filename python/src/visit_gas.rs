@@ -82,6 +82,8 @@ fn frost_point_k<'py>(pressure_pa: &Bound<'py, PyAny>) -> PyResult<Bound<'py, Py
     elementwise::one(pressure_pa, "pressure_pa", |pascals| Ok(frost_point(pascals)?.kelvin()))
 }
 
+type TestLimits = (Option<f64>, Option<f64>, Option<f64>, Option<f64>, Option<f64>);
+
 /// Limits: uncertainty of pressure and of temperature, volume, drop allowed, least time.
 #[pyfunction]
 fn pressure_test_parts<'py>(
@@ -90,7 +92,7 @@ fn pressure_test_parts<'py>(
     last: (f64, Vec<f64>),
     duration_s: f64,
     low_side_design_pressure_pa: f64,
-    limits: (Option<f64>, Option<f64>, Option<f64>, Option<f64>, Option<f64>),
+    limits: TestLimits,
 ) -> PyResult<Bound<'py, PyDict>> {
     let (pressure_uncertainty_pa, temperature_uncertainty_k, volume_m3, allowed_drop_pa, least_time_s) = limits;
     let kelvins = |values: &[f64]| -> Result<Vec<_>, Error> {

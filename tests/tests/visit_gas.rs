@@ -442,13 +442,16 @@ fn what_a_decay_test_refuses() {
 
 // Tubes.
 
+/// Diameter, wall, by how much thinner and larger it may be, and both rows of ratings.
+type Ratings = ((f64, f64, f64, f64), [f64; 7], [f64; 7]);
+
 /// Copper Tube Handbook, table 3c (read): rated pressures in psi of type M tube at 100, 150, 200, 250, 300, 350 and 400 °F,
 /// annealed and drawn. Sizes of ASTM B88 (3/8, 1/2 and 3/4: in, wall, its tolerance; from memory); diameters +0.0025 in
 /// annealed for the two small sizes, +0.003 for the third, +0.001 drawn (from memory).
 #[test]
 fn ratings_as_in_the_handbook() {
     let temperatures = [100.0, 150.0, 200.0, 250.0, 300.0, 350.0, 400.0];
-    let rows: [((f64, f64, f64, f64), [f64; 7], [f64; 7]); 3] = [
+    let rows: [Ratings; 3] = [
         (
             (0.500, 0.025, 0.002, 0.0025),
             [570.0, 485.0, 466.0, 456.0, 447.0, 380.0, 285.0],
