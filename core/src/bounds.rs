@@ -191,6 +191,54 @@ bounds! {
     /// Share of the compressor's power that the refrigerant carries away.
     WORK_SHARE = "share of the work that stays in the gas" ["W/W"] 0.3 .. 1.0,
         "give a fraction of one: what the shell does not give to the ambient air";
+    /// Pressure of nitrogen in a test, absolute.
+    NITROGEN_PRESSURE = "absolute pressure of nitrogen" ["Pa"] 1e3 .. 1.5e7,
+        "check the unit, and that a gauge reading was given as gauge";
+    /// Temperature of nitrogen in a test.
+    NITROGEN_TEMPERATURE = "temperature of nitrogen" ["K"] 200.0 .. 400.0,
+        "give the temperature of the tubes; kelvin is needed here";
+    /// How many tube temperatures a pressure test has at one time.
+    PROBE_COUNT = "number of tube temperatures" ["places"] 1.0 .. 16.0,
+        "give the temperature of the tubes at each reading, from one to sixteen places";
+    /// Time between the readings of a pressure test.
+    TEST_DURATION = "duration of the pressure test" ["s"] 60.0 .. 2.6e6,
+        "give seconds from the first to the last reading; the last must be later than the first";
+    /// Drop of pressure that a pressure test allows.
+    ALLOWED_DROP = "drop allowed in a pressure test" ["Pa"] 0.0 .. 1e6,
+        "give the largest drop that counts as tight, in pascals";
+    /// Internal volume of what is under test.
+    INTERNAL_VOLUME = "internal volume" ["m3"] 1e-5 .. 10.0,
+        "give cubic metres above zero (a litre is 0.001), or leave it out";
+    /// A pressure of a vacuum gauge, absolute.
+    VACUUM_PRESSURE = "absolute pressure of an evacuated unit" ["Pa"] 0.0 .. 110e3,
+        "no absolute pressure is below zero; give pascals (a micron of mercury is 0.1333 Pa)";
+    /// How many pressures a decay test has.
+    DECAY_COUNT = "number of pressures after isolation" ["readings"] 5.0 .. 10000.0,
+        "give the pressure at five times at least, best some dozens evenly spaced";
+    /// Time of a pressure after isolation.
+    DECAY_TIME = "time of a pressure after isolation" ["s"] 0.0 .. 1e6,
+        "give seconds since the valve to the pump was closed, each later than the one before";
+    /// Limits and uncertainties of a vacuum.
+    VACUUM_LIMIT = "limit of a vacuum" ["Pa"] 1.0 .. 5000.0,
+        "give pascals: 500 microns of mercury are 66.7 Pa";
+    /// Resolution or noise of a vacuum gauge.
+    VACUUM_NOISE = "noise of the vacuum gauge" ["Pa"] 1e-3 .. 1000.0,
+        "give pascals above zero: a micron of mercury is 0.1333 Pa";
+    /// Accuracy of a vacuum gauge as a share of its reading.
+    VACUUM_SHARE = "uncertainty of the vacuum gauge as a share of its reading" ["Pa/Pa"] 0.0 .. 0.5,
+        "give a fraction of one: a limit of error of ten per cent is 0.058";
+    /// Temperature of water or ice whose vapour pressure is asked for.
+    WATER_TEMPERATURE = "temperature of water or ice" ["K"] 173.15 .. 473.15,
+        "give the temperature of the coldest tube; kelvin is needed here";
+    /// Outside diameter of a tube.
+    OUTSIDE_DIAMETER = "outside diameter" ["m"] 2e-3 .. 0.2,
+        "give metres: 3/8 in is 0.009525";
+    /// Wall of a tube.
+    TUBE_WALL = "wall of the tube" ["m"] 1e-4 .. 0.01,
+        "give metres: 0.032 in is 0.000813";
+    /// Temperature of a copper tube under pressure: from -20 to 400 degrees Fahrenheit.
+    TUBE_TEMPERATURE = "temperature of the tube" ["K"] 244.26 .. 477.6,
+        "allowable stresses are known from 244.3 to 477.6 K (-20 to 400 degrees Fahrenheit)";
 }
 
 #[cfg(test)]

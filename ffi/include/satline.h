@@ -3,7 +3,7 @@
  *
  * Units. Everything is SI and the unit is in the name: _k kelvin (a temperature, or a difference where the name says
  * superheat, subcooling, split or target), _pa pascals, _m3_s cubic metres a second, _w watts, _kg kilograms. Every
- * pressure is absolute; only satline_pressure_from_gauge_pa takes a gauge pressure.
+ * pressure is absolute unless its name says gauge: satline_pressure_from_gauge_pa turns one into the other.
  *
  * Status. A function that can fail returns SATLINE_STATUS_OK (0) or another SATLINE_STATUS_ constant, and writes its
  * result through its last pointer only when it returns SATLINE_STATUS_OK. Numbers below 100 are errors; from 100 on
@@ -19,6 +19,7 @@
  * measures and holds:
  *   5120  satline_diagnose
  *   3072  satline_coil_...
+ *   2048  satline_decay_judge
  *   1536  satline_standing_check, satline_moist_air_...
  *   1280  rooms, recovery levels and cautions
  *    512  every other function of pressures and temperatures
@@ -830,6 +831,225 @@
 // Local codes and the maker's instructions come first; this work belongs to licensed and certified people.
 #define SATLINE_SAFETY_CAUTION_LICENSED_PRACTICE 119
 
+// The pressure held: a drop larger than allowed would have shown.
+#define SATLINE_PRESSURE_TEST_OUTCOME_PASS 1
+
+// The pressure fell by more than temperature and uncertainty explain.
+#define SATLINE_PRESSURE_TEST_OUTCOME_FAIL 2
+
+// The test can tell neither a leak nor its absence.
+#define SATLINE_PRESSURE_TEST_OUTCOME_CANNOT_TELL 3
+
+// Corrected for temperature the pressure is what it was, and a leak larger than allowed would have shown.
+#define SATLINE_PRESSURE_TEST_REASON_HELD 1
+
+// Corrected for temperature the pressure fell by more than two standard uncertainties.
+#define SATLINE_PRESSURE_TEST_REASON_FELL 2
+
+// The drop that could hide in the uncertainty of gauge and thermometer is larger than the drop allowed.
+#define SATLINE_PRESSURE_TEST_REASON_TOO_UNCERTAIN 3
+
+// The test was shorter than asked for.
+#define SATLINE_PRESSURE_TEST_REASON_TOO_SHORT 4
+
+// Corrected for temperature the pressure rose: the gas was not at the probes' temperature, or the cylinder's valve was open.
+#define SATLINE_PRESSURE_TEST_REASON_ROSE 5
+
+// Release the nitrogen slowly to the open air, then evacuate.
+#define SATLINE_PRESSURE_TEST_ADVICE_RELEASE_AND_EVACUATE 1
+
+// Find the leak with bubble solution at every joint, valve core and flare; release the pressure before touching a joint.
+#define SATLINE_PRESSURE_TEST_ADVICE_FIND_LEAK 2
+
+// Leave it standing longer, with probes fastened to shaded tubes and insulated, and a gauge of finer scale; read when the temperature is again near that of the first reading.
+#define SATLINE_PRESSURE_TEST_ADVICE_WATCH_LONGER 3
+
+// Close the cylinder and take its hose off, wait until tubes and gas have one temperature, and start again.
+#define SATLINE_PRESSURE_TEST_ADVICE_REPEAT 4
+
+// Test pressure, holding time and records follow local codes and the maker's instructions, and belong to licensed practice.
+#define SATLINE_PRESSURE_TEST_CAUTION_LICENSED_PRACTICE 1
+
+// A full nitrogen cylinder holds 150 bar and more: never connect it without a pressure regulator and a relief valve set at or below the test pressure's limit.
+#define SATLINE_PRESSURE_TEST_CAUTION_REGULATOR 2
+
+// Never use oxygen or compressed air: with oil they explode; air also brings moisture in. Never use a burning gas.
+#define SATLINE_PRESSURE_TEST_CAUTION_NEVER_OXYGEN_OR_AIR 3
+
+// Compressed gas stores energy that liquid does not: raise the pressure in steps, stand clear, and never tighten or strike a joint under pressure.
+#define SATLINE_PRESSURE_TEST_CAUTION_STAND_CLEAR 4
+
+// The weakest part decides: close off or take out compressors, valves, hoses and controls that are not rated for the test pressure.
+#define SATLINE_PRESSURE_TEST_CAUTION_WEAKEST_PART 5
+
+// Nitrogen cannot be smelled and displaces air: vent it outdoors or with plenty of fresh air.
+#define SATLINE_PRESSURE_TEST_CAUTION_SUFFOCATION 6
+
+// Shut in gas rises with the sun: fill so that at the warmest it stays below the low-side design pressure.
+#define SATLINE_PRESSURE_TEST_CAUTION_WILL_RISE 7
+
+// The vacuum held.
+#define SATLINE_DECAY_OUTCOME_PASS 1
+
+// The vacuum did not hold, or was never reached.
+#define SATLINE_DECAY_OUTCOME_FAIL 2
+
+// The test can tell neither a tight, dry unit nor its contrary.
+#define SATLINE_DECAY_OUTCOME_CANNOT_TELL 3
+
+// After the time asked for, the pressure was below the limit by more than the uncertainty.
+#define SATLINE_DECAY_REASON_HELD 1
+
+// The pressure rose above the limit by more than the uncertainty.
+#define SATLINE_DECAY_REASON_ABOVE_LIMIT 2
+
+// The pressure at isolation was above the target by more than the uncertainty: the evacuation was not finished.
+#define SATLINE_DECAY_REASON_NOT_PULLED_DOWN 3
+
+// The pressure was not watched for the time asked for.
+#define SATLINE_DECAY_REASON_TOO_SHORT 4
+
+// The last pressure and the limit differ by less than the uncertainty of the gauge.
+#define SATLINE_DECAY_REASON_NEAR_LIMIT 5
+
+// The pressure is below the limit, but on its way above it before long.
+#define SATLINE_DECAY_REASON_STILL_RISING 6
+
+// At the coldest tube water or ice has less vapour pressure than the limit: a held vacuum does not show that it is dry.
+#define SATLINE_DECAY_REASON_TOO_COLD_TO_SEE_WATER 7
+
+// An isolated unit cannot lose pressure: the valve to the pump is open, the gauge drifts, or vapour goes into the oil.
+#define SATLINE_DECAY_REASON_FELL 8
+
+// The pressure did not change beyond the gauge's noise.
+#define SATLINE_DECAY_BEHAVIOUR_STEADY 1
+
+// The pressure rose in a straight line; no curve that levels off within about twice the time watched fits it.
+#define SATLINE_DECAY_BEHAVIOUR_STRAIGHT 2
+
+// The pressure rose and levelled off.
+#define SATLINE_DECAY_BEHAVIOUR_LEVELLING_OFF 3
+
+// The pressure began to level off and then went on rising in a straight line.
+#define SATLINE_DECAY_BEHAVIOUR_BOTH 4
+
+// The pressure rose; whether straight or levelling off cannot be told yet.
+#define SATLINE_DECAY_BEHAVIOUR_UNDECIDED 5
+
+// The pressure fell.
+#define SATLINE_DECAY_BEHAVIOUR_FALLING 6
+
+// A leak: a straight rise goes on for hours, up to the air's pressure.
+#define SATLINE_DECAY_CAUSE_LEAK 1
+
+// Water or ice at the coldest tube: the pressure levels off at its vapour pressure there.
+#define SATLINE_DECAY_CAUSE_MOISTURE 2
+
+// Gas that leaves oil, hoses or desiccant, or pressure evening out between near and far parts.
+#define SATLINE_DECAY_CAUSE_OUTGASSING 3
+
+// Water under oil or ice that evaporates slowly: it can rise in a straight line too until it nears its vapour pressure.
+#define SATLINE_DECAY_CAUSE_SLOW_MOISTURE 4
+
+// Go on to charging; break the vacuum with refrigerant, not with air.
+#define SATLINE_DECAY_ADVICE_CHARGE 1
+
+// Fill with dry nitrogen for a pressure test and find the leak.
+#define SATLINE_DECAY_ADVICE_FIND_LEAK 2
+
+// Break the vacuum with dry nitrogen, change the pump's oil, warm the coldest parts, and evacuate again.
+#define SATLINE_DECAY_ADVICE_BREAK_WITH_NITROGEN 3
+
+// Pump longer through short, wide hoses with the valve cores out, then isolate and watch again.
+#define SATLINE_DECAY_ADVICE_PUMP_LONGER 4
+
+// Keep it isolated and watch longer, at least for the time stated.
+#define SATLINE_DECAY_ADVICE_WATCH_LONGER 5
+
+// Warm the coldest part above freezing, or repeat in milder weather, and watch again.
+#define SATLINE_DECAY_ADVICE_WARM 6
+
+// Check that the pump is shut off and that the gauge is clean, warm and connected away from the pump; then watch again.
+#define SATLINE_DECAY_ADVICE_CHECK_GAUGE 7
+
+// Evacuation and its records follow local codes and the maker's instructions, and belong to licensed practice; refrigerant is recovered first, never vented.
+#define SATLINE_DECAY_CAUTION_LICENSED_PRACTICE 1
+
+// Never start a compressor, nor test its windings with high voltage, while it stands in a vacuum: they arc and burn.
+#define SATLINE_DECAY_CAUTION_NO_MOTOR_IN_VACUUM 2
+
+// Measure with an electronic vacuum gauge at the far side of the unit, hoses off: a gauge at the pump reads the pump, and rubber hoses outgas.
+#define SATLINE_DECAY_CAUTION_GAUGE_AWAY 3
+
+// Below 611 Pa (4600 microns) water freezes: ice gives off vapour slowly, and its pressure can be below the target although it is wet.
+#define SATLINE_DECAY_CAUTION_WATER_FREEZES 4
+
+// Soft tube, as it comes in coils.
+#define SATLINE_TUBE_TEMPER_ANNEALED 1
+
+// Hard tube, as it comes in straight lengths.
+#define SATLINE_TUBE_TEMPER_DRAWN 2
+
+// Brazed or welded: the flame anneals the tube, which then counts as soft.
+#define SATLINE_TUBE_JOINT_BRAZED 1
+
+// Joined without a flame, by flares or pressed fittings: the tube keeps its temper.
+#define SATLINE_TUBE_JOINT_UNHEATED 2
+
+// The tube is rated for the design pressure.
+#define SATLINE_TUBE_OUTCOME_SUFFICIENT 1
+
+// The tube is not rated for the design pressure: use a thicker wall or a smaller size.
+#define SATLINE_TUBE_OUTCOME_INSUFFICIENT 2
+
+// Rated for the design pressure with its nominal wall only, not with the least wall that the tolerance allows.
+#define SATLINE_TUBE_OUTCOME_MARGINAL 3
+
+// Tube, fittings and their ratings follow local codes and the maker's instructions, and belong to licensed practice.
+#define SATLINE_TUBE_CAUTION_LICENSED_PRACTICE 1
+
+// Fittings, valves, hoses and dents may hold less than the tube: the weakest part decides.
+#define SATLINE_TUBE_CAUTION_WEAKEST_PART 2
+
+// In heating, the vapour line of a heat pump is its discharge line: it must hold the high-side design pressure at discharge temperature.
+#define SATLINE_TUBE_CAUTION_VAPOUR_LINE_IS_DISCHARGE 3
+
+// This holds for seamless copper tube of air-conditioning quality: not for aluminium, coated or corroded tube.
+#define SATLINE_TUBE_CAUTION_COPPER_ONLY 4
+
+// Whether the liquid flashes is not known.
+#define SATLINE_LINE_FLASH_UNKNOWN 1
+
+// The liquid flashes: bubbles in a sight glass, a hiss, frost or sweat from there on.
+#define SATLINE_LINE_FLASH_FLASHING 2
+
+// The line is known to be subcooled at the second clamp.
+#define SATLINE_LINE_FLASH_SUBCOOLED 3
+
+// The liquid flashes and cools: the pressure falls between the clamps by at least the amount stated. Look for a clogged drier, a kink or a half-closed valve between them.
+#define SATLINE_LINE_DROP_OUTCOME_PRESSURE_DROP 1
+
+// If the liquid flashes between the clamps, the pressure falls by at least the amount stated; if it stays subcooled, the line only loses heat. Look for bubbles, frost or sweat, or measure the pressure.
+#define SATLINE_LINE_DROP_OUTCOME_DROP_IF_FLASHING 2
+
+// A line that stays subcooled cools or warms by heat exchange, hardly by losing pressure: its temperatures say nothing about its pressure.
+#define SATLINE_LINE_DROP_OUTCOME_HEAT_EXCHANGE 3
+
+// There is no drop of temperature beyond the uncertainty. That does not prove that nothing restricts the line: a subcooled liquid loses pressure with hardly any cooling.
+#define SATLINE_LINE_DROP_OUTCOME_NO_EVIDENCE 4
+
+// The line warms along its way, by heat from outside: that can hide a drop, and says nothing about the pressure.
+#define SATLINE_LINE_DROP_OUTCOME_WARMED 5
+
+// Work on refrigerant circuits follows local codes and belongs to licensed practice.
+#define SATLINE_LINE_DROP_CAUTION_LICENSED_PRACTICE 1
+
+// Both clamps need clean metal and insulation: in hot or cold air each reads towards the air.
+#define SATLINE_LINE_DROP_CAUTION_CLAMPS_IN_AIR 2
+
+// This refrigerant can burn: no ignition source, fresh air, and a leak detector, before a drier is opened.
+#define SATLINE_LINE_DROP_CAUTION_FLAMMABLE_REFRIGERANT 3
+
 // Value: superheat.
 #define SATLINE_VALUE_SUPERHEAT_K 0
 
@@ -1082,6 +1302,102 @@
 // The highest accepted share of the work that stays in the gas, W/W.
 #define SATLINE_SHARE_OF_THE_WORK_THAT_STAYS_IN_THE_GAS_HIGHEST_W_W 1.0
 
+// The lowest accepted absolute pressure of nitrogen, Pa.
+#define SATLINE_ABSOLUTE_PRESSURE_OF_NITROGEN_LOWEST_PA 1000.0
+
+// The highest accepted absolute pressure of nitrogen, Pa.
+#define SATLINE_ABSOLUTE_PRESSURE_OF_NITROGEN_HIGHEST_PA 15000000.0
+
+// The lowest accepted temperature of nitrogen, K.
+#define SATLINE_TEMPERATURE_OF_NITROGEN_LOWEST_K 200.0
+
+// The highest accepted temperature of nitrogen, K.
+#define SATLINE_TEMPERATURE_OF_NITROGEN_HIGHEST_K 400.0
+
+// The lowest accepted number of tube temperatures, places.
+#define SATLINE_NUMBER_OF_TUBE_TEMPERATURES_LOWEST_PLACES 1.0
+
+// The highest accepted number of tube temperatures, places.
+#define SATLINE_NUMBER_OF_TUBE_TEMPERATURES_HIGHEST_PLACES 16.0
+
+// The lowest accepted duration of the pressure test, s.
+#define SATLINE_DURATION_OF_THE_PRESSURE_TEST_LOWEST_S 60.0
+
+// The highest accepted duration of the pressure test, s.
+#define SATLINE_DURATION_OF_THE_PRESSURE_TEST_HIGHEST_S 2600000.0
+
+// The lowest accepted drop allowed in a pressure test, Pa.
+#define SATLINE_DROP_ALLOWED_IN_A_PRESSURE_TEST_LOWEST_PA 0.0
+
+// The highest accepted drop allowed in a pressure test, Pa.
+#define SATLINE_DROP_ALLOWED_IN_A_PRESSURE_TEST_HIGHEST_PA 1000000.0
+
+// The lowest accepted internal volume, m3.
+#define SATLINE_INTERNAL_VOLUME_LOWEST_M3 1e-5
+
+// The highest accepted internal volume, m3.
+#define SATLINE_INTERNAL_VOLUME_HIGHEST_M3 10.0
+
+// The lowest accepted absolute pressure of an evacuated unit, Pa.
+#define SATLINE_ABSOLUTE_PRESSURE_OF_AN_EVACUATED_UNIT_LOWEST_PA 0.0
+
+// The highest accepted absolute pressure of an evacuated unit, Pa.
+#define SATLINE_ABSOLUTE_PRESSURE_OF_AN_EVACUATED_UNIT_HIGHEST_PA 110000.0
+
+// The lowest accepted number of pressures after isolation, readings.
+#define SATLINE_NUMBER_OF_PRESSURES_AFTER_ISOLATION_LOWEST_READINGS 5.0
+
+// The highest accepted number of pressures after isolation, readings.
+#define SATLINE_NUMBER_OF_PRESSURES_AFTER_ISOLATION_HIGHEST_READINGS 10000.0
+
+// The lowest accepted time of a pressure after isolation, s.
+#define SATLINE_TIME_OF_A_PRESSURE_AFTER_ISOLATION_LOWEST_S 0.0
+
+// The highest accepted time of a pressure after isolation, s.
+#define SATLINE_TIME_OF_A_PRESSURE_AFTER_ISOLATION_HIGHEST_S 1000000.0
+
+// The lowest accepted limit of a vacuum, Pa.
+#define SATLINE_LIMIT_OF_A_VACUUM_LOWEST_PA 1.0
+
+// The highest accepted limit of a vacuum, Pa.
+#define SATLINE_LIMIT_OF_A_VACUUM_HIGHEST_PA 5000.0
+
+// The lowest accepted noise of the vacuum gauge, Pa.
+#define SATLINE_NOISE_OF_THE_VACUUM_GAUGE_LOWEST_PA 0.001
+
+// The highest accepted noise of the vacuum gauge, Pa.
+#define SATLINE_NOISE_OF_THE_VACUUM_GAUGE_HIGHEST_PA 1000.0
+
+// The lowest accepted uncertainty of the vacuum gauge as a share of its reading, Pa/Pa.
+#define SATLINE_UNCERTAINTY_OF_THE_VACUUM_GAUGE_AS_A_SHARE_OF_ITS_READING_LOWEST_PA_PA 0.0
+
+// The highest accepted uncertainty of the vacuum gauge as a share of its reading, Pa/Pa.
+#define SATLINE_UNCERTAINTY_OF_THE_VACUUM_GAUGE_AS_A_SHARE_OF_ITS_READING_HIGHEST_PA_PA 0.5
+
+// The lowest accepted temperature of water or ice, K.
+#define SATLINE_TEMPERATURE_OF_WATER_OR_ICE_LOWEST_K 173.15
+
+// The highest accepted temperature of water or ice, K.
+#define SATLINE_TEMPERATURE_OF_WATER_OR_ICE_HIGHEST_K 473.15
+
+// The lowest accepted outside diameter, m.
+#define SATLINE_OUTSIDE_DIAMETER_LOWEST_M 0.002
+
+// The highest accepted outside diameter, m.
+#define SATLINE_OUTSIDE_DIAMETER_HIGHEST_M 0.2
+
+// The lowest accepted wall of the tube, m.
+#define SATLINE_WALL_OF_THE_TUBE_LOWEST_M 0.0001
+
+// The highest accepted wall of the tube, m.
+#define SATLINE_WALL_OF_THE_TUBE_HIGHEST_M 0.01
+
+// The lowest accepted temperature of the tube, K.
+#define SATLINE_TEMPERATURE_OF_THE_TUBE_LOWEST_K 244.26
+
+// The highest accepted temperature of the tube, K.
+#define SATLINE_TEMPERATURE_OF_THE_TUBE_HIGHEST_K 477.6
+
 // Version of the binary interface: 0x10000 times the major plus the minor number. The minor number rises when
 // something is added, the major one when something that existed changes.
 #define SATLINE_ABI_VERSION 65536
@@ -1192,6 +1508,24 @@
 // Bit of satline_split.defined: target and deviation are set; the table has a target for this return air.
 #define SATLINE_DEFINED_SPLIT_TARGET 1
 
+// How many causes a decay test has room for.
+#define SATLINE_DECAY_CAUSES 4
+
+// Bit of satline_decay_finding.given: plateau_pa and its uncertainty are set.
+#define SATLINE_DECAY_GIVEN_PLATEAU 1
+
+// Bit of satline_decay_finding.given: time_constant_s is set.
+#define SATLINE_DECAY_GIVEN_TIME_CONSTANT 2
+
+// Bit of satline_decay_finding.given: reaches_limit_s is set.
+#define SATLINE_DECAY_GIVEN_REACHES_LIMIT 4
+
+// Bit of satline_decay_finding.given: frost_point_k is set.
+#define SATLINE_DECAY_GIVEN_FROST_POINT 8
+
+// Bit of satline_decay_finding.given: evidence_for_curve is set.
+#define SATLINE_DECAY_GIVEN_EVIDENCE 16
+
 // How many components a state has room for.
 #define SATLINE_STATE_COMPONENTS 8
 
@@ -1263,6 +1597,12 @@
 
 // Bit of satline_circuit_capacity.defined: eer_btu_wh is set.
 #define SATLINE_CIRCUIT_DEFINED_EER_BTU_WH 256
+
+// Most tube temperatures that a pressure test takes at one time.
+#define SATLINE_PRESSURE_TEST_TEMPERATURES 16
+
+// Bit of satline_pressure_test_finding.given: the five values of the leak are set.
+#define SATLINE_PRESSURE_TEST_GIVEN_LEAK 1
 
 // A refrigerant: one of the objects below, or found by name. Programs pass its address and never look inside. Its
 // size never changes, because an exported object may be copied into the program that uses it.
@@ -1688,6 +2028,169 @@ typedef struct satline_split {
   double deviation_k_uncertainty;
 } satline_split;
 
+// How well the pressures after isolation are known and what is asked of them. Start with satline_decay_init.
+typedef struct satline_decay {
+  // sizeof(satline_decay), set by satline_decay_init.
+  uint32_t struct_size;
+  // Always 0.
+  uint32_t reserved;
+  // Temperature of the coldest tube, kelvin.
+  double coldest_temperature_k;
+  // One standard uncertainty of it, kelvin; -1 (by satline_decay_init) for that of a thermometer with a limit of error
+  // of 0.1 % and 1.3 degrees Fahrenheit.
+  double temperature_uncertainty_k;
+  // Smallest step that the gauge shows, pascals; -1 (by satline_decay_init) for a micron of mercury, 0.1333 Pa.
+  double resolution_pa;
+  // Scatter of one reading besides, one standard deviation, pascals; -1 (by satline_decay_init) for none.
+  double noise_pa;
+  // One standard uncertainty of the gauge's scale as a share of its reading; -1 (by satline_decay_init) for 0.058, a
+  // limit of error of 10 % (common practice).
+  double share;
+  // To what the unit should have been evacuated, pascals; -1 (by satline_decay_init) for 500 microns, 66.7 Pa (common
+  // practice).
+  double target_pa;
+  // Below what it must stay, pascals; -1 (by satline_decay_init) for 1000 microns, 133.3 Pa (common practice).
+  double limit_pa;
+  // For how long, seconds; -1 (by satline_decay_init) for 600 (common practice).
+  double least_time_s;
+} satline_decay;
+
+// The answer to a decay test. Start with satline_decay_finding_init. What is not given is 0.
+typedef struct satline_decay_finding {
+  // sizeof(satline_decay_finding), set by satline_decay_finding_init.
+  uint32_t struct_size;
+  // SATLINE_DECAY_OUTCOME_...; 0 before a test.
+  int32_t outcome;
+  // SATLINE_DECAY_REASON_...
+  int32_t reason;
+  // SATLINE_DECAY_BEHAVIOUR_...
+  int32_t behaviour;
+  // SATLINE_DECAY_ADVICE_...
+  int32_t advice;
+  // Bit n is set for caution n (SATLINE_DECAY_CAUTION_...).
+  uint32_t cautions;
+  // SATLINE_DECAY_CAUSE_..., most likely first; 0 after the last.
+  int32_t causes[SATLINE_DECAY_CAUSES];
+  // SATLINE_DECAY_GIVEN_... bits.
+  uint32_t given;
+  // Always 0.
+  uint32_t reserved;
+  // First to last time, seconds.
+  double watched_s;
+  // The least time to watch, seconds.
+  double least_time_s;
+  // Pressure at the first time by the shape found, pascals.
+  double first_pa;
+  // One standard uncertainty of it, pascals.
+  double first_uncertainty_pa;
+  // Pressure at the last time by the shape found, pascals.
+  double last_pa;
+  // One standard uncertainty of it, pascals.
+  double last_uncertainty_pa;
+  // Rate of the straight part of the rise, pascals a second: a leak is at most that.
+  double rate_pa_s;
+  // One standard uncertainty of it, pascals a second.
+  double rate_uncertainty_pa_s;
+  // The smallest rate that would have shown, pascals a second.
+  double smallest_rate_pa_s;
+  // Where the pressure levels off, pascals.
+  double plateau_pa;
+  // One standard uncertainty of it, pascals.
+  double plateau_uncertainty_pa;
+  // Time constant of levelling off, seconds.
+  double time_constant_s;
+  // When, from isolation, the rise reaches the limit, seconds.
+  double reaches_limit_s;
+  // Saturation pressure of water or ice at the coldest tube, pascals.
+  double water_pressure_pa;
+  // One standard uncertainty of it, pascals.
+  double water_uncertainty_pa;
+  // Temperature at which water vapour of the last pressure is saturated, kelvin.
+  double frost_point_k;
+  // Scatter of one reading, pascals.
+  double noise_pa;
+  // Above 6 the pressure is shown to level off, below -6 to rise in a straight line; between, neither.
+  double evidence_for_curve;
+} satline_decay_finding;
+
+// A pressure at a time. This structure never changes.
+typedef struct satline_pressure_sample {
+  // Time since the valve to the pump was closed, seconds.
+  double time_s;
+  // Absolute pressure, pascals.
+  double pressure_pa;
+} satline_pressure_sample;
+
+// A copper tube and how hot it gets. Start with satline_copper_tube_init.
+typedef struct satline_copper_tube {
+  // sizeof(satline_copper_tube), set by satline_copper_tube_init.
+  uint32_t struct_size;
+  // SATLINE_TUBE_TEMPER_...: how hard it was delivered; annealed by satline_copper_tube_init.
+  int32_t temper;
+  // SATLINE_TUBE_JOINT_...: how it is joined; brazed, and so annealed, by satline_copper_tube_init.
+  int32_t joint;
+  // Always 0.
+  uint32_t reserved;
+  // Nominal outside diameter, metres.
+  double outside_diameter_m;
+  // Nominal wall, metres.
+  double wall_m;
+  // Highest temperature of the wall, kelvin.
+  double temperature_k;
+  // How much thinner the wall may be, metres; -1 (by satline_copper_tube_init) for 12 % of it.
+  double wall_tolerance_m;
+  // How much larger the diameter may be, metres; -1 (by satline_copper_tube_init) for 0.002 inch.
+  double diameter_tolerance_m;
+  // Design pressure, pascals above ambient, as nameplates state it; -1 (by satline_copper_tube_init) for none.
+  double design_gauge_pressure_pa;
+} satline_copper_tube;
+
+// What a tube may hold. Start with satline_tube_rating_init.
+typedef struct satline_tube_rating {
+  // sizeof(satline_tube_rating), set by satline_tube_rating_init.
+  uint32_t struct_size;
+  // SATLINE_TUBE_OUTCOME_...; 0 without a design pressure.
+  int32_t outcome;
+  // SATLINE_TUBE_TEMPER_...: the temper that counts.
+  int32_t counted_as;
+  // Bit n is set for caution n (SATLINE_TUBE_CAUTION_...).
+  uint32_t cautions;
+  // The figure to work with: largest inside pressure with the least wall, pascals above ambient.
+  double rating_gauge_pressure_pa;
+  // The same with nominal sizes, pascals above ambient.
+  double nominal_gauge_pressure_pa;
+  // One standard uncertainty of it, from the tolerances, pascals.
+  double nominal_uncertainty_pa;
+  // Allowable stress, pascals.
+  double allowable_stress_pa;
+  // Rating less design pressure, pascals; 0 without a design pressure.
+  double margin_pa;
+} satline_tube_rating;
+
+// What two temperatures along a liquid line show. Start with satline_line_drop_init.
+typedef struct satline_line_drop {
+  // sizeof(satline_line_drop), set by satline_line_drop_init.
+  uint32_t struct_size;
+  // SATLINE_LINE_DROP_OUTCOME_...; 0 before an answer.
+  int32_t outcome;
+  // Bit n is set for caution n (SATLINE_LINE_DROP_CAUTION_...).
+  uint32_t cautions;
+  // Always 0.
+  uint32_t reserved;
+  // First less second temperature, kelvin.
+  double temperature_drop_k;
+  // One standard uncertainty of it, kelvin.
+  double temperature_drop_uncertainty_k;
+  // Least pressure drop where the liquid flashes, pascals.
+  double least_pressure_drop_pa;
+  // One standard uncertainty of it, pascals.
+  double least_pressure_drop_uncertainty_pa;
+  // A drop of temperature up to this would not have shown, kelvin.
+  double smallest_drop_k;
+  // Bubble pressure at the first clamp, pascals, absolute.
+  double upstream_bubble_pressure_pa;
+} satline_line_drop;
+
 // A refrigerant with its full record: saturated densities and enthalpies from compact curves and, where the library is
 // built with equations of state (on hosts; satline_state_... functions), any other state. One of the objects below whose
 // names end in _FULL, or found by name. Programs pass its address and never look inside. Its size never changes. A program
@@ -1878,6 +2381,84 @@ typedef struct satline_circuit_capacity {
   double eer_btu_wh;
   double eer_btu_wh_uncertainty;
 } satline_circuit_capacity;
+
+// The readings of a nitrogen pressure test, but for the temperatures, and what is asked of it. Start with
+// satline_pressure_test_init.
+typedef struct satline_pressure_test {
+  // sizeof(satline_pressure_test), set by satline_pressure_test_init.
+  uint32_t struct_size;
+  // Always 0.
+  uint32_t reserved;
+  // Pressure at the first reading, pascals, absolute: see satline_pressure_from_gauge_pa, with the station pressure of
+  // that time.
+  double first_pressure_pa;
+  // Pressure at the last reading, pascals, absolute.
+  double last_pressure_pa;
+  // From first to last reading, seconds.
+  double duration_s;
+  // Low-side design pressure of the nameplate, pascals, absolute. Any pressure above it is refused.
+  double low_side_design_pressure_pa;
+  // One standard uncertainty of each pressure, pascals; -1 (by satline_pressure_test_init) for that of a gauge with a
+  // limit of error of 3.5 psi. Where one gauge stays on for both readings, give what does not repeat.
+  double pressure_uncertainty_pa;
+  // One standard uncertainty of the temperatures, kelvin; -1 (by satline_pressure_test_init) for that of a thermometer
+  // with a limit of error of 0.1 % and 1.3 degrees Fahrenheit.
+  double temperature_uncertainty_k;
+  // Internal volume, cubic metres; -1 (by satline_pressure_test_init) where not known.
+  double volume_m3;
+  // Largest drop allowed over the test, pascals; -1 (by satline_pressure_test_init) for 1 % of the first pressure.
+  double allowed_drop_pa;
+  // Least time, seconds; -1 (by satline_pressure_test_init) for an hour (common practice).
+  double least_time_s;
+} satline_pressure_test;
+
+// The answer to a pressure test. Start with satline_pressure_test_finding_init. What is not given is 0.
+typedef struct satline_pressure_test_finding {
+  // sizeof(satline_pressure_test_finding), set by satline_pressure_test_finding_init.
+  uint32_t struct_size;
+  // SATLINE_PRESSURE_TEST_OUTCOME_...; 0 before a test.
+  int32_t outcome;
+  // SATLINE_PRESSURE_TEST_REASON_...
+  int32_t reason;
+  // SATLINE_PRESSURE_TEST_ADVICE_...
+  int32_t advice;
+  // Bit n is set for caution n (SATLINE_PRESSURE_TEST_CAUTION_...).
+  uint32_t cautions;
+  // SATLINE_PRESSURE_TEST_GIVEN_... bits.
+  uint32_t given;
+  // Last pressure expected without a leak, pascals, absolute.
+  double expected_pressure_pa;
+  // One standard uncertainty of it, pascals.
+  double expected_uncertainty_pa;
+  // Last pressure less expected, pascals: negative for a drop.
+  double residual_pa;
+  // One standard uncertainty of it, pascals.
+  double residual_uncertainty_pa;
+  // What the expansion of copper would add to the expected pressure, pascals: counted in the uncertainty only.
+  double metal_expansion_pa;
+  // The drop allowed, pascals.
+  double allowed_drop_pa;
+  // The smallest drop that this test would have shown, pascals.
+  double smallest_drop_pa;
+  // Rate of the drop, pascals an hour, at the last temperature.
+  double drop_rate_pa_h;
+  // One standard uncertainty of it, pascals an hour.
+  double drop_rate_uncertainty_pa_h;
+  // The smallest rate that this test would have shown, pascals an hour.
+  double smallest_rate_pa_h;
+  // Density of the nitrogen at the first reading, kilograms per cubic metre.
+  double density_kg_m3;
+  // Leak: volume times rate of the drop, Pa m3/s.
+  double leak_pa_m3_s;
+  // One standard uncertainty of it, Pa m3/s.
+  double leak_uncertainty_pa_m3_s;
+  // Leak: nitrogen lost, grams a year. A leak of refrigerant is another; nothing here converts one to the other.
+  double leak_g_yr;
+  // One standard uncertainty of it, grams a year.
+  double leak_uncertainty_g_yr;
+  // The smallest loss of nitrogen that this test would have shown, grams a year.
+  double smallest_leak_g_yr;
+} satline_pressure_test_finding;
 
 #ifdef __cplusplus
 extern "C" {
@@ -3298,6 +3879,91 @@ int32_t satline_coil_airflow_from(const struct satline_coil_air *air,
 int32_t satline_coil_apparatus_dew_point(const struct satline_coil_air *air,
                                          struct satline_apparatus_dew_point *surface);
 
+// Saturation pressure of water, pascals: over ice up to 273.16 K, over liquid above (Hyland and Wexler 1983).
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE (see SATLINE_TEMPERATURE_OF_WATER_OR_ICE_LOWEST_K), SATLINE_STATUS_NOT_FINITE,
+// SATLINE_STATUS_NULL_POINTER.
+int32_t satline_water_saturation_pressure_pa(double temperature_k,
+                                             double *pressure_pa);
+
+// Temperature, kelvin, at which water vapour of that pressure (pascals) is saturated: below 273.16 K a frost point.
+// 500 microns, 66.7 Pa, are 248.6 K.
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE, SATLINE_STATUS_NOT_FINITE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_frost_point_k(double pressure_pa,
+                              double *temperature_k);
+
+// Empties the question. struct_size: sizeof(satline_decay).
+//
+// Status: SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_decay_init(struct satline_decay *decay, uint32_t struct_size);
+
+// Empties the answer. struct_size: sizeof(satline_decay_finding).
+//
+// Status: SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_decay_finding_init(struct satline_decay_finding *finding, uint32_t struct_size);
+
+// Finds the first sample that a decay test would refuse: a time that is not later than the one before, a pressure below
+// zero, a value that is not finite. place: its index from 0, or count where all are good.
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE for too few or too many samples, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_decay_first_bad(const struct satline_pressure_sample *samples,
+                                uint32_t count,
+                                uint32_t *place);
+
+// Judges the pressures of an evacuated unit after the pump is shut off: whether they held, and whether their rise is the
+// straight line of a leak or levels off as moisture and gas out of oil do.
+//
+// samples: count pressures (5 to 10000) in the order of their times. Show the finding's advice and cautions.
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE (see satline_decay_first_bad), SATLINE_STATUS_NOT_FINITE,
+// SATLINE_STATUS_NOT_AVAILABLE (times too uneven to tell shapes apart), SATLINE_STATUS_BAD_STRUCT_SIZE (question or
+// answer not initialised), SATLINE_STATUS_NULL_POINTER.
+int32_t satline_decay_judge(const struct satline_decay *decay,
+                            const struct satline_pressure_sample *samples,
+                            uint32_t count,
+                            struct satline_decay_finding *finding);
+
+// Empties the question. struct_size: sizeof(satline_copper_tube).
+//
+// Status: SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_copper_tube_init(struct satline_copper_tube *tube, uint32_t struct_size);
+
+// Empties the answer. struct_size: sizeof(satline_tube_rating).
+//
+// Status: SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_tube_rating_init(struct satline_tube_rating *rating, uint32_t struct_size);
+
+// The pressure that a copper tube may hold, 2St/(D - 0.8t) with the allowable stresses of the Copper Tube Handbook, and
+// whether that covers the design pressure. Brazed drawn tube counts as annealed. In heating, the vapour line of a heat
+// pump is its discharge line.
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE, SATLINE_STATUS_NOT_FINITE, SATLINE_STATUS_UNKNOWN_CHOICE (temper, joint),
+// SATLINE_STATUS_BAD_STRUCT_SIZE (question or answer not initialised), SATLINE_STATUS_NULL_POINTER.
+int32_t satline_copper_tube_rate(const struct satline_copper_tube *tube,
+                                 struct satline_tube_rating *rating);
+
+// Empties the answer. struct_size: sizeof(satline_line_drop).
+//
+// Status: SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_line_drop_init(struct satline_line_drop *drop, uint32_t struct_size);
+
+// The least pressure drop that a drop of temperature along a liquid line means: only where the liquid flashes. No drop
+// does not prove that nothing restricts the line.
+//
+// upstream_k, downstream_k: kelvin, two clamps in the direction of the flow, liquid at the first. flash:
+// SATLINE_LINE_FLASH_... at the second. difference_uncertainty_k: one standard uncertainty of their difference, kelvin;
+// -1 for that of two usual thermometers. drop: initialised by satline_line_drop_init.
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE, SATLINE_STATUS_NOT_FINITE, SATLINE_STATUS_UNKNOWN_CHOICE (flash),
+// SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER, SATLINE_STATUS_VERSION_MISMATCH.
+int32_t satline_line_temperature_drop(const struct satline_refrigerant *refrigerant,
+                                      double upstream_k,
+                                      double downstream_k,
+                                      int32_t flash,
+                                      double difference_uncertainty_k,
+                                      struct satline_line_drop *drop);
+
 // Finds a full refrigerant by its ASHRAE 34 designation, ignoring case, hyphens and spaces: "R-410A", "r410a". A
 // program that calls it carries the full record of every refrigerant; use the objects, such as &SATLINE_R410A_FULL, where
 // size matters.
@@ -3501,6 +4167,53 @@ int32_t satline_circuit_capacity_of(const struct satline_refrigerant_full *refri
                                     const struct satline_circuit *circuit,
                                     struct satline_circuit_capacity *capacity);
 
+// Density of nitrogen, kilograms per cubic metre, by the equation of Span and others (2000).
+//
+// pressure_pa: pascals, absolute. temperature_k: kelvin. Limits: SATLINE_ABSOLUTE_PRESSURE_OF_NITROGEN_LOWEST_PA and
+// SATLINE_TEMPERATURE_OF_NITROGEN_LOWEST_K with their highest.
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE, SATLINE_STATUS_NOT_FINITE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_nitrogen_density_kg_m3(double pressure_pa,
+                                       double temperature_k,
+                                       double *density_kg_m3);
+
+// Pressure, pascals, absolute, that nitrogen shut in at one pressure and temperature has at a later temperature. The
+// metal's own expansion is left out: some 0.07 % for 14 K.
+//
+// Units, limits, status: as satline_nitrogen_density_kg_m3.
+int32_t satline_expected_nitrogen_pressure_pa(double pressure_pa,
+                                              double temperature_k,
+                                              double later_temperature_k,
+                                              double *expected_pa);
+
+// Empties the question. struct_size: sizeof(satline_pressure_test).
+//
+// Status: SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_pressure_test_init(struct satline_pressure_test *test, uint32_t struct_size);
+
+// Empties the answer. struct_size: sizeof(satline_pressure_test_finding).
+//
+// Status: SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_pressure_test_finding_init(struct satline_pressure_test_finding *finding,
+                                           uint32_t struct_size);
+
+// Judges a nitrogen pressure test: whether the pressure fell by more than temperature and uncertainty explain, and
+// whether the test would have seen a leak that counts.
+//
+// first_temperatures_k, last_temperatures_k: first_count and last_count temperatures of the tubes in kelvin (1 to
+// SATLINE_PRESSURE_TEST_TEMPERATURES). Show the finding's advice and cautions: only dry nitrogen, through a regulator
+// and with a relief valve, never oxygen or compressed air.
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE (also for a pressure above the low-side design pressure),
+// SATLINE_STATUS_NOT_FINITE, SATLINE_STATUS_BAD_STRUCT_SIZE (question or answer not initialised),
+// SATLINE_STATUS_NULL_POINTER.
+int32_t satline_pressure_test_judge(const struct satline_pressure_test *test,
+                                    const double *first_temperatures_k,
+                                    uint32_t first_count,
+                                    const double *last_temperatures_k,
+                                    uint32_t last_count,
+                                    struct satline_pressure_test_finding *finding);
+
 // SATLINE_CHARGE_... in words; "unknown" for a number that is none. Never null; lives for ever.
 const char *satline_charge_sentence(int32_t number);
 
@@ -3569,6 +4282,57 @@ const char *satline_recovery_note_sentence(int32_t number);
 
 // SATLINE_SAFETY_CAUTION_... in words; "unknown" for a number that is none. Never null; lives for ever.
 const char *satline_safety_caution_sentence(int32_t number);
+
+// SATLINE_PRESSURE_TEST_OUTCOME_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_pressure_test_outcome_sentence(int32_t number);
+
+// SATLINE_PRESSURE_TEST_REASON_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_pressure_test_reason_sentence(int32_t number);
+
+// SATLINE_PRESSURE_TEST_ADVICE_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_pressure_test_advice_sentence(int32_t number);
+
+// SATLINE_PRESSURE_TEST_CAUTION_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_pressure_test_caution_sentence(int32_t number);
+
+// SATLINE_DECAY_OUTCOME_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_decay_outcome_sentence(int32_t number);
+
+// SATLINE_DECAY_REASON_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_decay_reason_sentence(int32_t number);
+
+// SATLINE_DECAY_BEHAVIOUR_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_decay_behaviour_sentence(int32_t number);
+
+// SATLINE_DECAY_CAUSE_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_decay_cause_sentence(int32_t number);
+
+// SATLINE_DECAY_ADVICE_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_decay_advice_sentence(int32_t number);
+
+// SATLINE_DECAY_CAUTION_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_decay_caution_sentence(int32_t number);
+
+// SATLINE_TUBE_TEMPER_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_tube_temper_sentence(int32_t number);
+
+// SATLINE_TUBE_JOINT_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_tube_joint_sentence(int32_t number);
+
+// SATLINE_TUBE_OUTCOME_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_tube_outcome_sentence(int32_t number);
+
+// SATLINE_TUBE_CAUTION_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_tube_caution_sentence(int32_t number);
+
+// SATLINE_LINE_FLASH_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_line_flash_sentence(int32_t number);
+
+// SATLINE_LINE_DROP_OUTCOME_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_line_drop_outcome_sentence(int32_t number);
+
+// SATLINE_LINE_DROP_CAUTION_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_line_drop_caution_sentence(int32_t number);
 
 // SATLINE_VALUE_... in words; "unknown" for a number that is none. Never null; lives for ever.
 const char *satline_value_name(int32_t number);

@@ -52,6 +52,35 @@ def room_limit_parts(
     ventilated: bool,
 ) -> dict[str, Any]: ...
 def smallest_area_m2(refrigerant: Refrigerant, charge_kg: Number | Array, height_m: Number | Array) -> float | Floats: ...
+def copper_tube_parts(
+    sizes: tuple[float, float],
+    temperature_k: float,
+    temper: str,
+    joint: str,
+    design_gauge_pressure_pa: float | None,
+    tolerances: tuple[float | None, float | None],
+def decay_parts(
+    times_s: list[float],
+    pressures_pa: list[float],
+    coldest_temperature_k: float,
+    limits: tuple[
+        float | None, float | None, float | None, float | None, float | None, float | None, float | None
+    ],
+def expected_nitrogen_pressure_pa(pressure_pa: Any, temperature_k: Any, later_temperature_k: Any) -> Any: ...
+def frost_point_k(pressure_pa: Any) -> Any: ...
+def line_drop_parts(
+    upstream_k: float,
+    downstream_k: float,
+    flash: str,
+    difference_uncertainty_k: float | None,
+def nitrogen_density_kg_m3(pressure_pa: Any, temperature_k: Any) -> Any: ...
+def pressure_test_parts(
+    first: tuple[float, list[float]],
+    last: tuple[float, list[float]],
+    duration_s: float,
+    low_side_design_pressure_pa: float,
+    limits: tuple[float | None, float | None, float | None, float | None, float | None],
+def water_saturation_pressure_pa(temperature_k: Any) -> Any: ...
 def standing_check_parts(
     refrigerant: Refrigerant,
     pressure_pa: float,

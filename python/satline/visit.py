@@ -1,7 +1,8 @@
 """What a visit to a unit computes besides the charge.
 
-So far: whether what stands in a bottle, or in a unit at rest, has the pressure that it should have, and which
-refrigerants would have such a pressure.
+Whether what stands in a bottle, or in a unit at rest, has the pressure that it should have, and which refrigerants
+would have such a pressure; whether a unit is tight and dry, by a nitrogen pressure test and by how a vacuum holds;
+what pressure a copper tube may hold, and what a temperature drop along a line means.
 """
 
 from __future__ import annotations
@@ -12,8 +13,39 @@ from typing import Literal
 
 from . import _native
 from ._native import Refrigerant
+from ._visit_gas import (
+    CopperTubeRating,
+    DecayTest,
+    LineTemperatureDrop,
+    PressureTest,
+    copper_tube_rating,
+    decay_test,
+    expected_nitrogen_pressure_pa,
+    frost_point_k,
+    line_temperature_drop,
+    nitrogen_density_kg_m3,
+    pressure_test,
+    water_saturation_pressure_pa,
+)
 
-__all__ = ["Match", "StandingCheck", "matching_refrigerants", "standing_check"]
+__all__ = [
+    "CopperTubeRating",
+    "DecayTest",
+    "LineTemperatureDrop",
+    "Match",
+    "PressureTest",
+    "StandingCheck",
+    "copper_tube_rating",
+    "decay_test",
+    "expected_nitrogen_pressure_pa",
+    "frost_point_k",
+    "line_temperature_drop",
+    "matching_refrigerants",
+    "nitrogen_density_kg_m3",
+    "pressure_test",
+    "standing_check",
+    "water_saturation_pressure_pa",
+]
 
 
 @dataclasses.dataclass(frozen=True, kw_only=True, slots=True)

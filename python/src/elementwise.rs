@@ -47,6 +47,46 @@ pub fn two<'py>(
     }
 }
 
+/// Applies `function` to every set of elements of several arguments, after broadcasting.
+pub fn many<'py, const N: usize>(
+    arguments: [(&Bound<'py, PyAny>, &str); N],
+    function: impl Fn([f64; N]) -> Result<f64, Error> + Sync,
+) -> PyResult<Bound<'py, PyAny>> {
+    let [(first, _), ..] = arguments.as_slice() else { return Err(PyTypeError::new_err("arguments are needed")) };
+    let py = first.py();
+    let given = arguments.iter().map(|(argument, name)| values(argument, name)).collect::<PyResult<Vec<_>>>()?;
+    let mut scalars = [0.0; N];
+    let mut all_scalar = true;
+    for (place, value) in scalars.iter_mut().zip(&given) {
+        match value {
+            Values::Scalar(value) => *place = *value,
+            Values::Array(_) => all_scalar = false,
+        }
+    }
+    if all_scalar {
+        return number(py, function(scalars));
+    }
+    let arrays = given.into_iter().map(|values| as_array(py, values)).collect::<PyResult<Vec<_>>>()?;
+    let shapes = arrays.iter().map(|array| PyTuple::new(py, array.shape())).collect::<PyResult<Vec<_>>>()?;
+    let shape: Vec<usize> = numpy(py, "broadcast_shapes")?.call1(PyTuple::new(py, shapes)?)?.extract()?;
+    let copies = arrays.iter().map(|array| private_copy(array, &shape)).collect::<PyResult<Vec<_>>>()?;
+    let copies: Vec<_> = copies.iter().map(PyArrayMethods::readonly).collect();
+    let columns = copies.iter().map(|copy| copy.as_slice()).collect::<Result<Vec<_>, _>>()?;
+    let Some(like) = arrays.first() else { return Err(PyTypeError::new_err("arguments are needed")) };
+    let result = private_copy(like, &shape)?;
+    in_place(&result, |cells| {
+        for (position, cell) in cells.iter_mut().enumerate() {
+            let mut set = [0.0; N];
+            for (place, column) in set.iter_mut().zip(&columns) {
+                *place = column.get(position).copied().unwrap_or(f64::NAN);
+            }
+            *cell = function(set).map_err(|error| (position, error))?;
+        }
+        Ok(())
+    })?;
+    Ok(result.into_any())
+}
+
 /// As [`two`], for a function that may have no answer: None for numbers, a masked cell in arrays.
 pub fn two_or_none<'py>(
     (left, left_name): (&Bound<'py, PyAny>, &str),

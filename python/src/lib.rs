@@ -13,6 +13,7 @@ mod safety;
 mod state;
 mod units;
 mod visit;
+mod visit_gas;
 
 use pyo3::prelude::*;
 use satline::error::TABLE;
@@ -45,6 +46,7 @@ fn native(module: &Bound<'_, PyModule>) -> PyResult<()> {
     module.add_function(wrap_pyfunction!(safety::cylinder_contents_kg, module)?)?;
     module.add_function(wrap_pyfunction!(safety::recovery_level_parts, module)?)?;
     module.add_function(wrap_pyfunction!(safety::caution_sentences, module)?)?;
+    visit_gas::add(module)?;
     module.add_function(wrap_pyfunction!(error_table, module)?)?;
     air::add(module)?;
     module.add_function(wrap_pyfunction!(capacity::circuit_capacity_parts, module)?)?;

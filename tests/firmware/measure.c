@@ -62,6 +62,15 @@ static void coil_split(void) { satline_coil_split(&coil, &split); }
 static void coil_capacity(void) { satline_coil_capacity_at(&coil, 0.6, 0.02, SATLINE_AIRFLOW_ENTERING, &capacity); }
 static void coil_airflow(void) { satline_coil_airflow_from(&coil, SATLINE_HEAT_REFRIGERANT, 1e4, 500, 400, 20, &airflow); }
 static void coil_surface(void) { satline_coil_apparatus_dew_point(&coil, &surface); }
+static satline_decay decay;
+static satline_decay_finding decayed;
+static satline_pressure_sample samples[61];
+static void watch(void) { satline_decay_judge(&decay, samples, 61, &decayed); }
+static satline_copper_tube tube;
+static satline_tube_rating rating;
+static void rate(void) { satline_copper_tube_rate(&tube, &rating); }
+static satline_line_drop drop;
+static void along(void) { satline_line_temperature_drop(&SATLINE_R410A, 308.0, 304.0, SATLINE_LINE_FLASH_UNKNOWN, -1, &drop); }
 static void empty_one(void) { nothing(&SATLINE_R410A, pressure_pa, &result); }
 static void empty_full(void) { nothing_of_full(&SATLINE_R410A_FULL, temperature_k, &result); }
 static void empty_two(void) { nothing_more(&SATLINE_R410A, temperature_k, pressure_pa, &result); }
@@ -148,6 +157,25 @@ int run(void) {
         put_number("stack_bytes_coil", deepest);
     }
     put_number("instructions_moist_air", instructions_of(moist_air, empty_one));
+    /* A leak under noise of a micron: every shape is tried. */
+    satline_decay_init(&decay, sizeof decay);
+    satline_decay_finding_init(&decayed, sizeof decayed);
+    decay.coldest_temperature_k = 293.15;
+    for (int i = 0; i < 61; i++) {
+        samples[i].time_s = 15.0 * i;
+        samples[i].pressure_pa = (450.0 + 0.5 * samples[i].time_s + (i * 37 % 11 - 5) / 5.0) * 0.1333224;
+    }
+    put_number("stack_bytes_decay_judge", stack_of(watch));
+    satline_copper_tube_init(&tube, sizeof tube);
+    satline_tube_rating_init(&rating, sizeof rating);
+    tube.outside_diameter_m = 0.01905;
+    tube.wall_m = 0.0010668;
+    tube.temperature_k = 340.0;
+    tube.design_gauge_pressure_pa = 4e6;
+    put_number("stack_bytes_copper_tube_rate", stack_of(rate));
+    satline_line_drop_init(&drop, sizeof drop);
+    put_number("stack_bytes_line_temperature_drop", stack_of(along));
+    put_number("outcomes_decay_tube_line", (uint32_t)(decayed.outcome * 100 + rating.outcome * 10 + drop.outcome));
     put_number("instructions_dew_temperature", instructions_of(dew, empty_one));
     put_number("instructions_superheat", instructions_of(superheat, empty_two));
     put_number("stack_bytes_saturated_density", stack_of(density));

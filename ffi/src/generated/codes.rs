@@ -527,6 +527,152 @@ pub const SATLINE_SAFETY_CAUTION_ELECTRICITY: i32 = 117;
 pub const SATLINE_SAFETY_CAUTION_HOT_SURFACES: i32 = 118;
 /// Local codes and the maker's instructions come first; this work belongs to licensed and certified people.
 pub const SATLINE_SAFETY_CAUTION_LICENSED_PRACTICE: i32 = 119;
+/// The pressure held: a drop larger than allowed would have shown.
+pub const SATLINE_PRESSURE_TEST_OUTCOME_PASS: i32 = 1;
+/// The pressure fell by more than temperature and uncertainty explain.
+pub const SATLINE_PRESSURE_TEST_OUTCOME_FAIL: i32 = 2;
+/// The test can tell neither a leak nor its absence.
+pub const SATLINE_PRESSURE_TEST_OUTCOME_CANNOT_TELL: i32 = 3;
+/// Corrected for temperature the pressure is what it was, and a leak larger than allowed would have shown.
+pub const SATLINE_PRESSURE_TEST_REASON_HELD: i32 = 1;
+/// Corrected for temperature the pressure fell by more than two standard uncertainties.
+pub const SATLINE_PRESSURE_TEST_REASON_FELL: i32 = 2;
+/// The drop that could hide in the uncertainty of gauge and thermometer is larger than the drop allowed.
+pub const SATLINE_PRESSURE_TEST_REASON_TOO_UNCERTAIN: i32 = 3;
+/// The test was shorter than asked for.
+pub const SATLINE_PRESSURE_TEST_REASON_TOO_SHORT: i32 = 4;
+/// Corrected for temperature the pressure rose: the gas was not at the probes' temperature, or the cylinder's valve was open.
+pub const SATLINE_PRESSURE_TEST_REASON_ROSE: i32 = 5;
+/// Release the nitrogen slowly to the open air, then evacuate.
+pub const SATLINE_PRESSURE_TEST_ADVICE_RELEASE_AND_EVACUATE: i32 = 1;
+/// Find the leak with bubble solution at every joint, valve core and flare; release the pressure before touching a joint.
+pub const SATLINE_PRESSURE_TEST_ADVICE_FIND_LEAK: i32 = 2;
+/// Leave it standing longer, with probes fastened to shaded tubes and insulated, and a gauge of finer scale; read when the temperature is again near that of the first reading.
+pub const SATLINE_PRESSURE_TEST_ADVICE_WATCH_LONGER: i32 = 3;
+/// Close the cylinder and take its hose off, wait until tubes and gas have one temperature, and start again.
+pub const SATLINE_PRESSURE_TEST_ADVICE_REPEAT: i32 = 4;
+/// Test pressure, holding time and records follow local codes and the maker's instructions, and belong to licensed practice.
+pub const SATLINE_PRESSURE_TEST_CAUTION_LICENSED_PRACTICE: i32 = 1;
+/// A full nitrogen cylinder holds 150 bar and more: never connect it without a pressure regulator and a relief valve set at or below the test pressure's limit.
+pub const SATLINE_PRESSURE_TEST_CAUTION_REGULATOR: i32 = 2;
+/// Never use oxygen or compressed air: with oil they explode; air also brings moisture in. Never use a burning gas.
+pub const SATLINE_PRESSURE_TEST_CAUTION_NEVER_OXYGEN_OR_AIR: i32 = 3;
+/// Compressed gas stores energy that liquid does not: raise the pressure in steps, stand clear, and never tighten or strike a joint under pressure.
+pub const SATLINE_PRESSURE_TEST_CAUTION_STAND_CLEAR: i32 = 4;
+/// The weakest part decides: close off or take out compressors, valves, hoses and controls that are not rated for the test pressure.
+pub const SATLINE_PRESSURE_TEST_CAUTION_WEAKEST_PART: i32 = 5;
+/// Nitrogen cannot be smelled and displaces air: vent it outdoors or with plenty of fresh air.
+pub const SATLINE_PRESSURE_TEST_CAUTION_SUFFOCATION: i32 = 6;
+/// Shut in gas rises with the sun: fill so that at the warmest it stays below the low-side design pressure.
+pub const SATLINE_PRESSURE_TEST_CAUTION_WILL_RISE: i32 = 7;
+/// The vacuum held.
+pub const SATLINE_DECAY_OUTCOME_PASS: i32 = 1;
+/// The vacuum did not hold, or was never reached.
+pub const SATLINE_DECAY_OUTCOME_FAIL: i32 = 2;
+/// The test can tell neither a tight, dry unit nor its contrary.
+pub const SATLINE_DECAY_OUTCOME_CANNOT_TELL: i32 = 3;
+/// After the time asked for, the pressure was below the limit by more than the uncertainty.
+pub const SATLINE_DECAY_REASON_HELD: i32 = 1;
+/// The pressure rose above the limit by more than the uncertainty.
+pub const SATLINE_DECAY_REASON_ABOVE_LIMIT: i32 = 2;
+/// The pressure at isolation was above the target by more than the uncertainty: the evacuation was not finished.
+pub const SATLINE_DECAY_REASON_NOT_PULLED_DOWN: i32 = 3;
+/// The pressure was not watched for the time asked for.
+pub const SATLINE_DECAY_REASON_TOO_SHORT: i32 = 4;
+/// The last pressure and the limit differ by less than the uncertainty of the gauge.
+pub const SATLINE_DECAY_REASON_NEAR_LIMIT: i32 = 5;
+/// The pressure is below the limit, but on its way above it before long.
+pub const SATLINE_DECAY_REASON_STILL_RISING: i32 = 6;
+/// At the coldest tube water or ice has less vapour pressure than the limit: a held vacuum does not show that it is dry.
+pub const SATLINE_DECAY_REASON_TOO_COLD_TO_SEE_WATER: i32 = 7;
+/// An isolated unit cannot lose pressure: the valve to the pump is open, the gauge drifts, or vapour goes into the oil.
+pub const SATLINE_DECAY_REASON_FELL: i32 = 8;
+/// The pressure did not change beyond the gauge's noise.
+pub const SATLINE_DECAY_BEHAVIOUR_STEADY: i32 = 1;
+/// The pressure rose in a straight line; no curve that levels off within about twice the time watched fits it.
+pub const SATLINE_DECAY_BEHAVIOUR_STRAIGHT: i32 = 2;
+/// The pressure rose and levelled off.
+pub const SATLINE_DECAY_BEHAVIOUR_LEVELLING_OFF: i32 = 3;
+/// The pressure began to level off and then went on rising in a straight line.
+pub const SATLINE_DECAY_BEHAVIOUR_BOTH: i32 = 4;
+/// The pressure rose; whether straight or levelling off cannot be told yet.
+pub const SATLINE_DECAY_BEHAVIOUR_UNDECIDED: i32 = 5;
+/// The pressure fell.
+pub const SATLINE_DECAY_BEHAVIOUR_FALLING: i32 = 6;
+/// A leak: a straight rise goes on for hours, up to the air's pressure.
+pub const SATLINE_DECAY_CAUSE_LEAK: i32 = 1;
+/// Water or ice at the coldest tube: the pressure levels off at its vapour pressure there.
+pub const SATLINE_DECAY_CAUSE_MOISTURE: i32 = 2;
+/// Gas that leaves oil, hoses or desiccant, or pressure evening out between near and far parts.
+pub const SATLINE_DECAY_CAUSE_OUTGASSING: i32 = 3;
+/// Water under oil or ice that evaporates slowly: it can rise in a straight line too until it nears its vapour pressure.
+pub const SATLINE_DECAY_CAUSE_SLOW_MOISTURE: i32 = 4;
+/// Go on to charging; break the vacuum with refrigerant, not with air.
+pub const SATLINE_DECAY_ADVICE_CHARGE: i32 = 1;
+/// Fill with dry nitrogen for a pressure test and find the leak.
+pub const SATLINE_DECAY_ADVICE_FIND_LEAK: i32 = 2;
+/// Break the vacuum with dry nitrogen, change the pump's oil, warm the coldest parts, and evacuate again.
+pub const SATLINE_DECAY_ADVICE_BREAK_WITH_NITROGEN: i32 = 3;
+/// Pump longer through short, wide hoses with the valve cores out, then isolate and watch again.
+pub const SATLINE_DECAY_ADVICE_PUMP_LONGER: i32 = 4;
+/// Keep it isolated and watch longer, at least for the time stated.
+pub const SATLINE_DECAY_ADVICE_WATCH_LONGER: i32 = 5;
+/// Warm the coldest part above freezing, or repeat in milder weather, and watch again.
+pub const SATLINE_DECAY_ADVICE_WARM: i32 = 6;
+/// Check that the pump is shut off and that the gauge is clean, warm and connected away from the pump; then watch again.
+pub const SATLINE_DECAY_ADVICE_CHECK_GAUGE: i32 = 7;
+/// Evacuation and its records follow local codes and the maker's instructions, and belong to licensed practice; refrigerant is recovered first, never vented.
+pub const SATLINE_DECAY_CAUTION_LICENSED_PRACTICE: i32 = 1;
+/// Never start a compressor, nor test its windings with high voltage, while it stands in a vacuum: they arc and burn.
+pub const SATLINE_DECAY_CAUTION_NO_MOTOR_IN_VACUUM: i32 = 2;
+/// Measure with an electronic vacuum gauge at the far side of the unit, hoses off: a gauge at the pump reads the pump, and rubber hoses outgas.
+pub const SATLINE_DECAY_CAUTION_GAUGE_AWAY: i32 = 3;
+/// Below 611 Pa (4600 microns) water freezes: ice gives off vapour slowly, and its pressure can be below the target although it is wet.
+pub const SATLINE_DECAY_CAUTION_WATER_FREEZES: i32 = 4;
+/// Soft tube, as it comes in coils.
+pub const SATLINE_TUBE_TEMPER_ANNEALED: i32 = 1;
+/// Hard tube, as it comes in straight lengths.
+pub const SATLINE_TUBE_TEMPER_DRAWN: i32 = 2;
+/// Brazed or welded: the flame anneals the tube, which then counts as soft.
+pub const SATLINE_TUBE_JOINT_BRAZED: i32 = 1;
+/// Joined without a flame, by flares or pressed fittings: the tube keeps its temper.
+pub const SATLINE_TUBE_JOINT_UNHEATED: i32 = 2;
+/// The tube is rated for the design pressure.
+pub const SATLINE_TUBE_OUTCOME_SUFFICIENT: i32 = 1;
+/// The tube is not rated for the design pressure: use a thicker wall or a smaller size.
+pub const SATLINE_TUBE_OUTCOME_INSUFFICIENT: i32 = 2;
+/// Rated for the design pressure with its nominal wall only, not with the least wall that the tolerance allows.
+pub const SATLINE_TUBE_OUTCOME_MARGINAL: i32 = 3;
+/// Tube, fittings and their ratings follow local codes and the maker's instructions, and belong to licensed practice.
+pub const SATLINE_TUBE_CAUTION_LICENSED_PRACTICE: i32 = 1;
+/// Fittings, valves, hoses and dents may hold less than the tube: the weakest part decides.
+pub const SATLINE_TUBE_CAUTION_WEAKEST_PART: i32 = 2;
+/// In heating, the vapour line of a heat pump is its discharge line: it must hold the high-side design pressure at discharge temperature.
+pub const SATLINE_TUBE_CAUTION_VAPOUR_LINE_IS_DISCHARGE: i32 = 3;
+/// This holds for seamless copper tube of air-conditioning quality: not for aluminium, coated or corroded tube.
+pub const SATLINE_TUBE_CAUTION_COPPER_ONLY: i32 = 4;
+/// Whether the liquid flashes is not known.
+pub const SATLINE_LINE_FLASH_UNKNOWN: i32 = 1;
+/// The liquid flashes: bubbles in a sight glass, a hiss, frost or sweat from there on.
+pub const SATLINE_LINE_FLASH_FLASHING: i32 = 2;
+/// The line is known to be subcooled at the second clamp.
+pub const SATLINE_LINE_FLASH_SUBCOOLED: i32 = 3;
+/// The liquid flashes and cools: the pressure falls between the clamps by at least the amount stated. Look for a clogged drier, a kink or a half-closed valve between them.
+pub const SATLINE_LINE_DROP_OUTCOME_PRESSURE_DROP: i32 = 1;
+/// If the liquid flashes between the clamps, the pressure falls by at least the amount stated; if it stays subcooled, the line only loses heat. Look for bubbles, frost or sweat, or measure the pressure.
+pub const SATLINE_LINE_DROP_OUTCOME_DROP_IF_FLASHING: i32 = 2;
+/// A line that stays subcooled cools or warms by heat exchange, hardly by losing pressure: its temperatures say nothing about its pressure.
+pub const SATLINE_LINE_DROP_OUTCOME_HEAT_EXCHANGE: i32 = 3;
+/// There is no drop of temperature beyond the uncertainty. That does not prove that nothing restricts the line: a subcooled liquid loses pressure with hardly any cooling.
+pub const SATLINE_LINE_DROP_OUTCOME_NO_EVIDENCE: i32 = 4;
+/// The line warms along its way, by heat from outside: that can hide a drop, and says nothing about the pressure.
+pub const SATLINE_LINE_DROP_OUTCOME_WARMED: i32 = 5;
+/// Work on refrigerant circuits follows local codes and belongs to licensed practice.
+pub const SATLINE_LINE_DROP_CAUTION_LICENSED_PRACTICE: i32 = 1;
+/// Both clamps need clean metal and insulation: in hot or cold air each reads towards the air.
+pub const SATLINE_LINE_DROP_CAUTION_CLAMPS_IN_AIR: i32 = 2;
+/// This refrigerant can burn: no ignition source, fresh air, and a leak detector, before a drier is opened.
+pub const SATLINE_LINE_DROP_CAUTION_FLAMMABLE_REFRIGERANT: i32 = 3;
 /// Value: superheat.
 pub const SATLINE_VALUE_SUPERHEAT_K: i32 = 0;
 /// Value: subcooling.
@@ -695,3 +841,67 @@ pub const SATLINE_MASS_FLOW_OF_REFRIGERANT_HIGHEST_KG_S: f64 = 20.0;
 pub const SATLINE_SHARE_OF_THE_WORK_THAT_STAYS_IN_THE_GAS_LOWEST_W_W: f64 = 0.3;
 /// The highest accepted share of the work that stays in the gas, W/W.
 pub const SATLINE_SHARE_OF_THE_WORK_THAT_STAYS_IN_THE_GAS_HIGHEST_W_W: f64 = 1.0;
+/// The lowest accepted absolute pressure of nitrogen, Pa.
+pub const SATLINE_ABSOLUTE_PRESSURE_OF_NITROGEN_LOWEST_PA: f64 = 1000.0;
+/// The highest accepted absolute pressure of nitrogen, Pa.
+pub const SATLINE_ABSOLUTE_PRESSURE_OF_NITROGEN_HIGHEST_PA: f64 = 15000000.0;
+/// The lowest accepted temperature of nitrogen, K.
+pub const SATLINE_TEMPERATURE_OF_NITROGEN_LOWEST_K: f64 = 200.0;
+/// The highest accepted temperature of nitrogen, K.
+pub const SATLINE_TEMPERATURE_OF_NITROGEN_HIGHEST_K: f64 = 400.0;
+/// The lowest accepted number of tube temperatures, places.
+pub const SATLINE_NUMBER_OF_TUBE_TEMPERATURES_LOWEST_PLACES: f64 = 1.0;
+/// The highest accepted number of tube temperatures, places.
+pub const SATLINE_NUMBER_OF_TUBE_TEMPERATURES_HIGHEST_PLACES: f64 = 16.0;
+/// The lowest accepted duration of the pressure test, s.
+pub const SATLINE_DURATION_OF_THE_PRESSURE_TEST_LOWEST_S: f64 = 60.0;
+/// The highest accepted duration of the pressure test, s.
+pub const SATLINE_DURATION_OF_THE_PRESSURE_TEST_HIGHEST_S: f64 = 2600000.0;
+/// The lowest accepted drop allowed in a pressure test, Pa.
+pub const SATLINE_DROP_ALLOWED_IN_A_PRESSURE_TEST_LOWEST_PA: f64 = 0.0;
+/// The highest accepted drop allowed in a pressure test, Pa.
+pub const SATLINE_DROP_ALLOWED_IN_A_PRESSURE_TEST_HIGHEST_PA: f64 = 1000000.0;
+/// The lowest accepted internal volume, m3.
+pub const SATLINE_INTERNAL_VOLUME_LOWEST_M3: f64 = 1e-5;
+/// The highest accepted internal volume, m3.
+pub const SATLINE_INTERNAL_VOLUME_HIGHEST_M3: f64 = 10.0;
+/// The lowest accepted absolute pressure of an evacuated unit, Pa.
+pub const SATLINE_ABSOLUTE_PRESSURE_OF_AN_EVACUATED_UNIT_LOWEST_PA: f64 = 0.0;
+/// The highest accepted absolute pressure of an evacuated unit, Pa.
+pub const SATLINE_ABSOLUTE_PRESSURE_OF_AN_EVACUATED_UNIT_HIGHEST_PA: f64 = 110000.0;
+/// The lowest accepted number of pressures after isolation, readings.
+pub const SATLINE_NUMBER_OF_PRESSURES_AFTER_ISOLATION_LOWEST_READINGS: f64 = 5.0;
+/// The highest accepted number of pressures after isolation, readings.
+pub const SATLINE_NUMBER_OF_PRESSURES_AFTER_ISOLATION_HIGHEST_READINGS: f64 = 10000.0;
+/// The lowest accepted time of a pressure after isolation, s.
+pub const SATLINE_TIME_OF_A_PRESSURE_AFTER_ISOLATION_LOWEST_S: f64 = 0.0;
+/// The highest accepted time of a pressure after isolation, s.
+pub const SATLINE_TIME_OF_A_PRESSURE_AFTER_ISOLATION_HIGHEST_S: f64 = 1000000.0;
+/// The lowest accepted limit of a vacuum, Pa.
+pub const SATLINE_LIMIT_OF_A_VACUUM_LOWEST_PA: f64 = 1.0;
+/// The highest accepted limit of a vacuum, Pa.
+pub const SATLINE_LIMIT_OF_A_VACUUM_HIGHEST_PA: f64 = 5000.0;
+/// The lowest accepted noise of the vacuum gauge, Pa.
+pub const SATLINE_NOISE_OF_THE_VACUUM_GAUGE_LOWEST_PA: f64 = 0.001;
+/// The highest accepted noise of the vacuum gauge, Pa.
+pub const SATLINE_NOISE_OF_THE_VACUUM_GAUGE_HIGHEST_PA: f64 = 1000.0;
+/// The lowest accepted uncertainty of the vacuum gauge as a share of its reading, Pa/Pa.
+pub const SATLINE_UNCERTAINTY_OF_THE_VACUUM_GAUGE_AS_A_SHARE_OF_ITS_READING_LOWEST_PA_PA: f64 = 0.0;
+/// The highest accepted uncertainty of the vacuum gauge as a share of its reading, Pa/Pa.
+pub const SATLINE_UNCERTAINTY_OF_THE_VACUUM_GAUGE_AS_A_SHARE_OF_ITS_READING_HIGHEST_PA_PA: f64 = 0.5;
+/// The lowest accepted temperature of water or ice, K.
+pub const SATLINE_TEMPERATURE_OF_WATER_OR_ICE_LOWEST_K: f64 = 173.15;
+/// The highest accepted temperature of water or ice, K.
+pub const SATLINE_TEMPERATURE_OF_WATER_OR_ICE_HIGHEST_K: f64 = 473.15;
+/// The lowest accepted outside diameter, m.
+pub const SATLINE_OUTSIDE_DIAMETER_LOWEST_M: f64 = 0.002;
+/// The highest accepted outside diameter, m.
+pub const SATLINE_OUTSIDE_DIAMETER_HIGHEST_M: f64 = 0.2;
+/// The lowest accepted wall of the tube, m.
+pub const SATLINE_WALL_OF_THE_TUBE_LOWEST_M: f64 = 0.0001;
+/// The highest accepted wall of the tube, m.
+pub const SATLINE_WALL_OF_THE_TUBE_HIGHEST_M: f64 = 0.01;
+/// The lowest accepted temperature of the tube, K.
+pub const SATLINE_TEMPERATURE_OF_THE_TUBE_LOWEST_K: f64 = 244.26;
+/// The highest accepted temperature of the tube, K.
+pub const SATLINE_TEMPERATURE_OF_THE_TUBE_HIGHEST_K: f64 = 477.6;

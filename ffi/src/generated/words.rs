@@ -391,6 +391,232 @@ pub extern "C" fn satline_safety_caution_sentence(number: i32) -> *const c_char 
     text.as_ptr()
 }
 
+/// SATLINE_PRESSURE_TEST_OUTCOME_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_pressure_test_outcome_sentence(number: i32) -> *const c_char {
+    let text = match number {
+        1 => c"The pressure held: a drop larger than allowed would have shown.",
+        2 => c"The pressure fell by more than temperature and uncertainty explain.",
+        3 => c"The test can tell neither a leak nor its absence.",
+        _ => c"unknown",
+    };
+    text.as_ptr()
+}
+
+/// SATLINE_PRESSURE_TEST_REASON_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_pressure_test_reason_sentence(number: i32) -> *const c_char {
+    let text = match number {
+        1 => c"Corrected for temperature the pressure is what it was, and a leak larger than allowed would have shown.",
+        2 => c"Corrected for temperature the pressure fell by more than two standard uncertainties.",
+        3 => c"The drop that could hide in the uncertainty of gauge and thermometer is larger than the drop allowed.",
+        4 => c"The test was shorter than asked for.",
+        5 => c"Corrected for temperature the pressure rose: the gas was not at the probes' temperature, or the cylinder's valve was open.",
+        _ => c"unknown",
+    };
+    text.as_ptr()
+}
+
+/// SATLINE_PRESSURE_TEST_ADVICE_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_pressure_test_advice_sentence(number: i32) -> *const c_char {
+    let text = match number {
+        1 => c"Release the nitrogen slowly to the open air, then evacuate.",
+        2 => c"Find the leak with bubble solution at every joint, valve core and flare; release the pressure before touching a joint.",
+        3 => c"Leave it standing longer, with probes fastened to shaded tubes and insulated, and a gauge of finer scale; read when the temperature is again near that of the first reading.",
+        4 => c"Close the cylinder and take its hose off, wait until tubes and gas have one temperature, and start again.",
+        _ => c"unknown",
+    };
+    text.as_ptr()
+}
+
+/// SATLINE_PRESSURE_TEST_CAUTION_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_pressure_test_caution_sentence(number: i32) -> *const c_char {
+    let text = match number {
+        1 => c"Test pressure, holding time and records follow local codes and the maker's instructions, and belong to licensed practice.",
+        2 => c"A full nitrogen cylinder holds 150 bar and more: never connect it without a pressure regulator and a relief valve set at or below the test pressure's limit.",
+        3 => c"Never use oxygen or compressed air: with oil they explode; air also brings moisture in. Never use a burning gas.",
+        4 => c"Compressed gas stores energy that liquid does not: raise the pressure in steps, stand clear, and never tighten or strike a joint under pressure.",
+        5 => c"The weakest part decides: close off or take out compressors, valves, hoses and controls that are not rated for the test pressure.",
+        6 => c"Nitrogen cannot be smelled and displaces air: vent it outdoors or with plenty of fresh air.",
+        7 => c"Shut in gas rises with the sun: fill so that at the warmest it stays below the low-side design pressure.",
+        _ => c"unknown",
+    };
+    text.as_ptr()
+}
+
+/// SATLINE_DECAY_OUTCOME_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_decay_outcome_sentence(number: i32) -> *const c_char {
+    let text = match number {
+        1 => c"The vacuum held.",
+        2 => c"The vacuum did not hold, or was never reached.",
+        3 => c"The test can tell neither a tight, dry unit nor its contrary.",
+        _ => c"unknown",
+    };
+    text.as_ptr()
+}
+
+/// SATLINE_DECAY_REASON_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_decay_reason_sentence(number: i32) -> *const c_char {
+    let text = match number {
+        1 => c"After the time asked for, the pressure was below the limit by more than the uncertainty.",
+        2 => c"The pressure rose above the limit by more than the uncertainty.",
+        3 => c"The pressure at isolation was above the target by more than the uncertainty: the evacuation was not finished.",
+        4 => c"The pressure was not watched for the time asked for.",
+        5 => c"The last pressure and the limit differ by less than the uncertainty of the gauge.",
+        6 => c"The pressure is below the limit, but on its way above it before long.",
+        7 => c"At the coldest tube water or ice has less vapour pressure than the limit: a held vacuum does not show that it is dry.",
+        8 => c"An isolated unit cannot lose pressure: the valve to the pump is open, the gauge drifts, or vapour goes into the oil.",
+        _ => c"unknown",
+    };
+    text.as_ptr()
+}
+
+/// SATLINE_DECAY_BEHAVIOUR_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_decay_behaviour_sentence(number: i32) -> *const c_char {
+    let text = match number {
+        1 => c"The pressure did not change beyond the gauge's noise.",
+        2 => c"The pressure rose in a straight line; no curve that levels off within about twice the time watched fits it.",
+        3 => c"The pressure rose and levelled off.",
+        4 => c"The pressure began to level off and then went on rising in a straight line.",
+        5 => c"The pressure rose; whether straight or levelling off cannot be told yet.",
+        6 => c"The pressure fell.",
+        _ => c"unknown",
+    };
+    text.as_ptr()
+}
+
+/// SATLINE_DECAY_CAUSE_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_decay_cause_sentence(number: i32) -> *const c_char {
+    let text = match number {
+        1 => c"A leak: a straight rise goes on for hours, up to the air's pressure.",
+        2 => c"Water or ice at the coldest tube: the pressure levels off at its vapour pressure there.",
+        3 => c"Gas that leaves oil, hoses or desiccant, or pressure evening out between near and far parts.",
+        4 => c"Water under oil or ice that evaporates slowly: it can rise in a straight line too until it nears its vapour pressure.",
+        _ => c"unknown",
+    };
+    text.as_ptr()
+}
+
+/// SATLINE_DECAY_ADVICE_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_decay_advice_sentence(number: i32) -> *const c_char {
+    let text = match number {
+        1 => c"Go on to charging; break the vacuum with refrigerant, not with air.",
+        2 => c"Fill with dry nitrogen for a pressure test and find the leak.",
+        3 => c"Break the vacuum with dry nitrogen, change the pump's oil, warm the coldest parts, and evacuate again.",
+        4 => c"Pump longer through short, wide hoses with the valve cores out, then isolate and watch again.",
+        5 => c"Keep it isolated and watch longer, at least for the time stated.",
+        6 => c"Warm the coldest part above freezing, or repeat in milder weather, and watch again.",
+        7 => c"Check that the pump is shut off and that the gauge is clean, warm and connected away from the pump; then watch again.",
+        _ => c"unknown",
+    };
+    text.as_ptr()
+}
+
+/// SATLINE_DECAY_CAUTION_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_decay_caution_sentence(number: i32) -> *const c_char {
+    let text = match number {
+        1 => c"Evacuation and its records follow local codes and the maker's instructions, and belong to licensed practice; refrigerant is recovered first, never vented.",
+        2 => c"Never start a compressor, nor test its windings with high voltage, while it stands in a vacuum: they arc and burn.",
+        3 => c"Measure with an electronic vacuum gauge at the far side of the unit, hoses off: a gauge at the pump reads the pump, and rubber hoses outgas.",
+        4 => c"Below 611 Pa (4600 microns) water freezes: ice gives off vapour slowly, and its pressure can be below the target although it is wet.",
+        _ => c"unknown",
+    };
+    text.as_ptr()
+}
+
+/// SATLINE_TUBE_TEMPER_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_tube_temper_sentence(number: i32) -> *const c_char {
+    let text = match number {
+        1 => c"Soft tube, as it comes in coils.",
+        2 => c"Hard tube, as it comes in straight lengths.",
+        _ => c"unknown",
+    };
+    text.as_ptr()
+}
+
+/// SATLINE_TUBE_JOINT_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_tube_joint_sentence(number: i32) -> *const c_char {
+    let text = match number {
+        1 => c"Brazed or welded: the flame anneals the tube, which then counts as soft.",
+        2 => c"Joined without a flame, by flares or pressed fittings: the tube keeps its temper.",
+        _ => c"unknown",
+    };
+    text.as_ptr()
+}
+
+/// SATLINE_TUBE_OUTCOME_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_tube_outcome_sentence(number: i32) -> *const c_char {
+    let text = match number {
+        1 => c"The tube is rated for the design pressure.",
+        2 => c"The tube is not rated for the design pressure: use a thicker wall or a smaller size.",
+        3 => c"Rated for the design pressure with its nominal wall only, not with the least wall that the tolerance allows.",
+        _ => c"unknown",
+    };
+    text.as_ptr()
+}
+
+/// SATLINE_TUBE_CAUTION_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_tube_caution_sentence(number: i32) -> *const c_char {
+    let text = match number {
+        1 => c"Tube, fittings and their ratings follow local codes and the maker's instructions, and belong to licensed practice.",
+        2 => c"Fittings, valves, hoses and dents may hold less than the tube: the weakest part decides.",
+        3 => c"In heating, the vapour line of a heat pump is its discharge line: it must hold the high-side design pressure at discharge temperature.",
+        4 => c"This holds for seamless copper tube of air-conditioning quality: not for aluminium, coated or corroded tube.",
+        _ => c"unknown",
+    };
+    text.as_ptr()
+}
+
+/// SATLINE_LINE_FLASH_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_line_flash_sentence(number: i32) -> *const c_char {
+    let text = match number {
+        1 => c"Whether the liquid flashes is not known.",
+        2 => c"The liquid flashes: bubbles in a sight glass, a hiss, frost or sweat from there on.",
+        3 => c"The line is known to be subcooled at the second clamp.",
+        _ => c"unknown",
+    };
+    text.as_ptr()
+}
+
+/// SATLINE_LINE_DROP_OUTCOME_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_line_drop_outcome_sentence(number: i32) -> *const c_char {
+    let text = match number {
+        1 => c"The liquid flashes and cools: the pressure falls between the clamps by at least the amount stated. Look for a clogged drier, a kink or a half-closed valve between them.",
+        2 => c"If the liquid flashes between the clamps, the pressure falls by at least the amount stated; if it stays subcooled, the line only loses heat. Look for bubbles, frost or sweat, or measure the pressure.",
+        3 => c"A line that stays subcooled cools or warms by heat exchange, hardly by losing pressure: its temperatures say nothing about its pressure.",
+        4 => c"There is no drop of temperature beyond the uncertainty. That does not prove that nothing restricts the line: a subcooled liquid loses pressure with hardly any cooling.",
+        5 => c"The line warms along its way, by heat from outside: that can hide a drop, and says nothing about the pressure.",
+        _ => c"unknown",
+    };
+    text.as_ptr()
+}
+
+/// SATLINE_LINE_DROP_CAUTION_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_line_drop_caution_sentence(number: i32) -> *const c_char {
+    let text = match number {
+        1 => c"Work on refrigerant circuits follows local codes and belongs to licensed practice.",
+        2 => c"Both clamps need clean metal and insulation: in hot or cold air each reads towards the air.",
+        3 => c"This refrigerant can burn: no ignition source, fresh air, and a leak detector, before a drier is opened.",
+        _ => c"unknown",
+    };
+    text.as_ptr()
+}
+
 /// SATLINE_VALUE_... in words; "unknown" for a number that is none. Never null; lives for ever.
 #[unsafe(no_mangle)]
 pub extern "C" fn satline_value_name(number: i32) -> *const c_char {

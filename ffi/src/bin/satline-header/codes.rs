@@ -89,6 +89,7 @@ pub fn write() -> String {
         RecoveryNote "recovery_note";
         Caution "safety_caution";
     }
+    super::visit_gas::codes(&mut out);
     for value in ValueName::ALL {
         constant(&mut out, &format!("Value: {}.", value.title()), &["value", value.name()], value.number());
     }
@@ -106,7 +107,7 @@ pub fn write() -> String {
     out
 }
 
-fn constant(out: &mut String, doc: &str, words: &[&str], number: i32) {
+pub(super) fn constant(out: &mut String, doc: &str, words: &[&str], number: i32) {
     let _ = writeln!(out, "/// {doc}\npub const {}: i32 = {number};", upper(words));
 }
 

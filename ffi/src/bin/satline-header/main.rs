@@ -5,6 +5,7 @@ mod codes;
 mod full;
 mod handles;
 mod text;
+mod visit_gas;
 mod words;
 
 use std::path::Path;
@@ -31,12 +32,15 @@ const SOURCES: &[&str] = &[
     "safety.rs",
     "air.rs",
     "coil.rs",
+    "evacuation.rs",
+    "tube_rating.rs",
     "full.rs",
     "generated/full.rs",
     "saturated.rs",
     "state.rs",
     "cylinder.rs",
     "capacity.rs",
+    "pressure_test.rs",
     "generated/words.rs",
 ];
 

@@ -53,12 +53,13 @@ pub fn write() -> String {
         RecoveryNote "recovery_note" "RECOVERY_NOTE";
         Caution "safety_caution" "SAFETY_CAUTION";
     }
+    super::visit_gas::words(&mut out);
     let rows = ValueName::ALL.iter().map(|value| (value.number(), value.name()));
     function(&mut out, "satline_value_name", "VALUE", rows);
     out
 }
 
-fn function(out: &mut String, name: &str, constants: &str, rows: impl Iterator<Item = (i32, &'static str)>) {
+pub(super) fn function(out: &mut String, name: &str, constants: &str, rows: impl Iterator<Item = (i32, &'static str)>) {
     let _ = writeln!(
         out,
         "\n/// SATLINE_{constants}_... in words; \"unknown\" for a number that is none. Never null; lives for ever.\n\
