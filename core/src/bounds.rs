@@ -146,6 +146,18 @@ bounds! {
     /// How many temperatures are given.
     TEMPERATURE_COUNT = "number of temperatures" ["places"] 1.0 .. 16.0,
         "give the temperature of every part that may hold liquid, at least one";
+    /// Superheat or subcooling at which refrigerants are compared.
+    CYCLE_DIFFERENCE = "superheat or subcooling of a cycle" ["K"] 0.0 .. 60.0,
+        "give a difference, not a temperature";
+    /// Isentropic efficiency of a compressor.
+    ISENTROPIC_EFFICIENCY = "isentropic efficiency" ["W/W"] 0.2 .. 1.0,
+        "give a share of one: about 0.7 for a small hermetic compressor";
+    /// Share of the superheat that counts as cooling.
+    USEFUL_SUPERHEAT = "useful share of the superheat" ["K/K"] 0.0 .. 1.0,
+        "give 0 where the line picks the superheat up, 1 where the evaporator does";
+    /// Share of a computed charge with which to start.
+    STARTING_SHARE = "starting share of the charge" ["kg/kg"] 0.1 .. 1.0,
+        "give a share of one, such as 0.9";
     /// Time since the last change to the unit.
     MINUTES = "time since the last change" ["min"] 0.0 .. 1e6,
         "give minutes since start, or since charge or airflow were last changed";

@@ -25,7 +25,7 @@ const ARROWS: &[(&str, &[&str])] = &[
     ("refrigerant", &["identity", "saturation", "eos", "visit"]),
     ("reading", &["saturation"]),
     ("charge", &["reading", "saturation"]),
-    ("visit", &["saturation", "identity"]),
+    ("visit", &["saturation", "identity", "eos"]),
     ("diagnosis", &["charge", "reading", "saturation", "identity"]),
     ("text", &["charge", "diagnosis", "reading", "saturation", "identity", "refrigerant"]),
 ];

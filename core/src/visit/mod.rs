@@ -5,6 +5,8 @@
 //! in the catalogue would have such a pressure is asked of [`crate::refrigerant::matches`].
 
 mod answers;
+#[cfg(feature = "eos")]
+pub mod retrofit;
 pub mod standing;
 
 pub use standing::{Standing, StandingFinding, standing_check};
