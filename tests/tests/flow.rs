@@ -27,7 +27,7 @@ const ARROWS: &[(&str, &[&str])] = &[
     ("charge", &["reading", "saturation"]),
     ("visit", &["saturation", "identity", "eos"]),
     ("diagnosis", &["charge", "reading", "saturation", "identity"]),
-    ("text", &["charge", "diagnosis", "reading", "saturation", "identity", "refrigerant"]),
+    ("text", &["charge", "diagnosis", "reading", "saturation", "identity", "refrigerant", "visit"]),
 ];
 
 fn sources(folder: &Path, found: &mut Vec<PathBuf>) {

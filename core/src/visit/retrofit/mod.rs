@@ -187,16 +187,24 @@ impl Comparison {
         self.cautions
     }
 
-    /// The mass of the new refrigerant with which to start, kg: the old charge (kg, with its uncertainty) times the charge
-    /// ratio times a share, [`DEFAULT_STARTING_SHARE`] by common practice. The rest is added by superheat or subcooling.
+    /// The mass of the new refrigerant with which to start, kg: see [`starting_charge`].
     ///
     /// # Errors
-    /// [`Error::OutOfRange`] or [`Error::NotFinite`] for a mass outside [`bounds::MASS`] or a share outside
-    /// [`bounds::STARTING_SHARE`].
+    /// As [`starting_charge`].
     pub fn starting_charge(&self, old_charge: Uncertain, share: f64) -> Result<Uncertain, Error> {
-        let share = bounds::STARTING_SHARE.check(share)?;
-        propagate([old_charge], |[mass]| Ok(Mass::from_kilograms(mass)?.kilograms() * self.charge_ratio * share))
+        starting_charge(old_charge, self.charge_ratio, share)
     }
+}
+
+/// The mass of the new refrigerant with which to start, kg: the old charge (kg, with its uncertainty) times the charge
+/// ratio times a share, [`DEFAULT_STARTING_SHARE`] by common practice. The rest is added by superheat or subcooling.
+///
+/// # Errors
+/// [`Error::OutOfRange`] or [`Error::NotFinite`] for a mass outside [`bounds::MASS`], a ratio outside
+/// [`bounds::CHARGE_RATIO`] or a share outside [`bounds::STARTING_SHARE`].
+pub fn starting_charge(old_charge: Uncertain, charge_ratio: f64, share: f64) -> Result<Uncertain, Error> {
+    let share = bounds::STARTING_SHARE.check(share)? * bounds::CHARGE_RATIO.check(charge_ratio)?;
+    propagate([old_charge], |[mass]| Ok(Mass::from_kilograms(mass)?.kilograms() * share))
 }
 
 /// Compares two refrigerants in the same unit at stated conditions.
