@@ -12,8 +12,62 @@ from typing import Literal
 
 from . import _native
 from ._native import Refrigerant
+from ._uncertain import Uncertain
+from ._visit_airflow import (
+    AirResistance,
+    BlowerTable,
+    FanPoint,
+    FanPower,
+    ReturnLeakage,
+    air_resistance,
+    airflow_by_plenum_pressure_m3_s,
+    fan_at_speed,
+    fan_power_per_airflow,
+    return_leakage,
+)
+from ._visit_performance import (
+    CapacityShape,
+    ChargeFaultEffect,
+    Gain,
+    charge_fault_effect,
+    delivered,
+    expected_capacity_w,
+    gain,
+)
+from ._visit_retrofit import Cycle, FlowRatios, RefrigerantComparison, compare_refrigerants
+from ._visit_target_grid import TargetDeviation, TargetGrid, approach_k
 
-__all__ = ["Match", "StandingCheck", "matching_refrigerants", "standing_check"]
+__all__ = [
+    "AirResistance",
+    "BlowerTable",
+    "CapacityShape",
+    "ChargeFaultEffect",
+    "Cycle",
+    "FanPoint",
+    "FanPower",
+    "FlowRatios",
+    "Gain",
+    "Match",
+    "RefrigerantComparison",
+    "ReturnLeakage",
+    "StandingCheck",
+    "TargetDeviation",
+    "TargetGrid",
+    "Uncertain",
+    "air_resistance",
+    "airflow_by_plenum_pressure_m3_s",
+    "approach_k",
+    "charge_fault_effect",
+    "compare_refrigerants",
+    "delivered",
+    "expected_capacity_w",
+    "fan_at_speed",
+    "fan_power_per_airflow",
+    "gain",
+    "matching_refrigerants",
+    "return_leakage",
+    "standing_check",
+]
 
 
 @dataclasses.dataclass(frozen=True, kw_only=True, slots=True)

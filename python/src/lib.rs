@@ -9,6 +9,8 @@ mod refrigerant;
 mod state;
 mod units;
 mod visit;
+mod visit_airflow;
+mod visit_retrofit;
 
 use pyo3::prelude::*;
 use satline::error::TABLE;
@@ -33,6 +35,24 @@ fn native(module: &Bound<'_, PyModule>) -> PyResult<()> {
     module.add_function(wrap_pyfunction!(diagnosis::reading_fields, module)?)?;
     module.add_function(wrap_pyfunction!(visit::standing_check_parts, module)?)?;
     module.add_function(wrap_pyfunction!(visit::matches_parts, module)?)?;
+    module.add_function(wrap_pyfunction!(visit_retrofit::compare_refrigerants_parts, module)?)?;
+    module.add_function(wrap_pyfunction!(visit_retrofit::starting_charge_kg, module)?)?;
+    module.add_function(wrap_pyfunction!(visit_airflow::airflow_cautions, module)?)?;
+    module.add_function(wrap_pyfunction!(visit_airflow::airflow_by_plenum_pressure, module)?)?;
+    module.add_function(wrap_pyfunction!(visit_airflow::blower_table, module)?)?;
+    module.add_function(wrap_pyfunction!(visit_airflow::fan_at_speed, module)?)?;
+    module.add_function(wrap_pyfunction!(visit_airflow::watts_per_airflow, module)?)?;
+    module.add_function(wrap_pyfunction!(visit_airflow::air_resistance, module)?)?;
+    module.add_function(wrap_pyfunction!(visit_airflow::return_leakage, module)?)?;
+    module.add_function(wrap_pyfunction!(visit_airflow::target_grid_check, module)?)?;
+    module.add_function(wrap_pyfunction!(visit_airflow::target_grid_at, module)?)?;
+    module.add_function(wrap_pyfunction!(visit_airflow::target_grid_compare, module)?)?;
+    module.add_function(wrap_pyfunction!(visit_airflow::target_grid_from_text, module)?)?;
+    module.add_function(wrap_pyfunction!(visit_airflow::approach, module)?)?;
+    module.add_function(wrap_pyfunction!(visit_airflow::expected_capacity, module)?)?;
+    module.add_function(wrap_pyfunction!(visit_airflow::delivered, module)?)?;
+    module.add_function(wrap_pyfunction!(visit_airflow::gain, module)?)?;
+    module.add_function(wrap_pyfunction!(visit_airflow::charge_fault_effect, module)?)?;
     module.add_function(wrap_pyfunction!(error_table, module)?)?;
     units::add(module)?;
     // What is public is decided in Python; a second list here would only have to be kept in step.
