@@ -10,6 +10,7 @@
 #[cfg(any(feature = "std", test))]
 extern crate std;
 
+mod airflow;
 mod answer;
 mod catalogue;
 mod finding;
@@ -19,12 +20,17 @@ mod generated;
 mod handle;
 mod limits;
 mod panic;
+mod performance;
 mod pressure;
 mod reading;
+#[cfg(feature = "eos")]
+mod retrofit;
 mod saturation;
 mod standing;
 #[cfg(feature = "eos")]
 mod state;
 mod status;
 mod target;
+mod target_grid;
+mod uncertain;
 mod version;

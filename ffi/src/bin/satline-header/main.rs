@@ -28,9 +28,14 @@ const SOURCES: &[&str] = &[
     "reading.rs",
     "finding.rs",
     "standing.rs",
+    "uncertain.rs",
+    "airflow.rs",
+    "target_grid.rs",
+    "performance.rs",
     "full.rs",
     "generated/full.rs",
     "state.rs",
+    "retrofit.rs",
     "generated/words.rs",
 ];
 
