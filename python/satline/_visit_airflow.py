@@ -4,12 +4,13 @@ from __future__ import annotations
 
 import dataclasses
 from collections.abc import Sequence
-from typing import Literal
+from typing import TYPE_CHECKING, Literal
 
 from . import _native
 from ._uncertain import Measured, Uncertain, each, maybe, one
 
-Outcome = Literal["within", "above", "cannot-tell", "contradicts"]
+if TYPE_CHECKING:
+    _Outcome = Literal["within", "above", "cannot-tell", "contradicts"]
 
 
 @dataclasses.dataclass(frozen=True, kw_only=True, slots=True)
@@ -37,7 +38,7 @@ class FanPower:
     """Watts for each cubic foot a minute."""
     limit_watts_per_cfm: float
     """The limit."""
-    outcome: Outcome
+    outcome: _Outcome
     """How it compares, uncertainty allowed for."""
     cautions: tuple[str, ...]
     """What can hurt, or mislead."""
@@ -55,7 +56,7 @@ class AirResistance:
     """Pressure drop over the airflow's square, over the same when clean."""
     airflow_ratio: Uncertain
     """Airflow that the part passes at the same pressure drop, over that when clean; the system loses less."""
-    outcome: Outcome
+    outcome: _Outcome
     """"above" means dirty."""
     airflow_assumed: bool
     """Whether the airflow was taken to be the same as when clean: the resistance is then at least what is said."""
@@ -75,7 +76,7 @@ class ReturnLeakage:
 
     fraction: Uncertain
     """Leaked over all air, by mass."""
-    outcome: Outcome
+    outcome: _Outcome
     """Against the limit; "contradicts" where the mixed air lies outside the two others."""
     cautions: tuple[str, ...]
     """What can hurt, or mislead."""

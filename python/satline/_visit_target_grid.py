@@ -4,18 +4,19 @@ from __future__ import annotations
 
 import dataclasses
 from collections.abc import Sequence
-from typing import Literal
+from typing import TYPE_CHECKING, Literal
 
 from . import _native
 from ._uncertain import Measured, Uncertain, each, maybe, one
 
-Target = Literal[
-    "superheat", "subcooling", "approach", "liquid-pressure", "discharge-pressure", "suction-pressure",
-    "discharge-temperature", "temperature-split", "capacity", "power",
-]  # fmt: skip
-Axis = Literal[
-    "outdoor-dry-bulb", "return-dry-bulb", "return-wet-bulb", "suction-pressure", "liquid-pressure", "airflow"
-]
+if TYPE_CHECKING:
+    _Target = Literal[
+        "superheat", "subcooling", "approach", "liquid-pressure", "discharge-pressure", "suction-pressure",
+        "discharge-temperature", "temperature-split", "capacity", "power",
+    ]  # fmt: skip
+    _Axis = Literal[
+        "outdoor-dry-bulb", "return-dry-bulb", "return-wet-bulb", "suction-pressure", "liquid-pressure", "airflow"
+    ]
 
 
 @dataclasses.dataclass(frozen=True, kw_only=True, slots=True)
@@ -57,7 +58,7 @@ class TargetGrid:
     'no-valid-test'
     """
 
-    target: Target
+    target: _Target
     """What the chart gives."""
     rows: tuple[str, tuple[float, ...]]
     """What its rows are, and their values."""
@@ -76,9 +77,9 @@ class TargetGrid:
 
     def __init__(
         self,
-        target: Target,
-        rows: tuple[Axis, Sequence[float]],
-        columns: tuple[Axis, Sequence[float]] | None,
+        target: _Target,
+        rows: tuple[_Axis, Sequence[float]],
+        columns: tuple[_Axis, Sequence[float]] | None,
         cells: Sequence[float | None] | Sequence[Sequence[float | None]],
         *,
         label: str = "",

@@ -116,7 +116,8 @@ fn airflow() {
 #[test]
 fn chart_and_performance() {
     let rows = [75.0, 85.0, 95.0, 105.0].map(kelvin_from_fahrenheit);
-    let cells = [Some(9.0), Some(10.0), Some(12.0), None].map(|cell| cell.map(|cell: f64| cell * KELVIN_PER_FAHRENHEIT));
+    let cells =
+        [Some(9.0), Some(10.0), Some(12.0), None].map(|cell| cell.map(|cell: f64| cell * KELVIN_PER_FAHRENHEIT));
     let chart = TargetGrid::new(GridTarget::Approach, (GridAxis::OutdoorDryBulb, &rows), None, &cells).unwrap();
     let measured = approach(fahrenheit(107.0, 0.7), fahrenheit(91.0, 0.5)).unwrap();
     let tolerance = 3.0 * KELVIN_PER_FAHRENHEIT;

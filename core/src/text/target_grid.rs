@@ -290,7 +290,7 @@ mod tests {
             ("[320, 345]", "[320]", 10, "1 cells for 2 columns", code::MALFORMED_TEXT),
             ("[320, 345],", "", 8, "2 rows of cells for 3 rows", code::MALFORMED_TEXT),
             ("345", "\"345\"", 10, "expected a number", code::MALFORMED_TEXT),
-            ("345", "34500000", 10, "absolute pressure", code::OUT_OF_RANGE),
+            ("345", "34500000", 10, "gauge pressure", code::OUT_OF_RANGE),
             ("20, 40", "40, 20", 6, "ascend", code::OUT_OF_RANGE),
             ("20, 40", "40, 40", 6, "ascend", code::OUT_OF_RANGE),
             ("liquid-pressure", "liquid-presure", 4, "nearest is liquid-pressure", code::UNKNOWN_CHOICE),

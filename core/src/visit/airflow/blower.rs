@@ -15,8 +15,9 @@ pub const DEFAULT_WATTS_PER_CFM: f64 = 0.58;
 /// Airflow in operation by plenum matching: the airflow measured through an opened and powered, or any other, path while
 /// the supply plenum stood at another pressure, times √(Δp operating/Δp measured).
 ///
-/// Holds where everything downstream of the plenum is the same both times, and for turbulent flow through it. Pressures
-/// are differences to the room, Pa, and airflow is in m³/s.
+/// Holds where everything downstream of the plenum is the same both times, and for turbulent flow through it. The drop
+/// across any part that stays as it was, such as a clean coil as wet as before, scales in the same way. Pressures are
+/// differences to the room, Pa, and airflow is in m³/s.
 ///
 /// # Errors
 /// [`Error::OutOfRange`] or [`Error::NotFinite`] outside [`bounds::AIRFLOW`] or [`bounds::STATIC_PRESSURE`].

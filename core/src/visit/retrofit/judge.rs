@@ -88,7 +88,7 @@ pub(super) fn outcome(reasons: u32) -> Outcome {
 pub(super) fn cautions(old: &Identity, new: &Identity, found: &Comparison, conditions: &Conditions) -> u32 {
     let (before, after) = (found.old_oil, found.new_oil);
     let may_stay = after == OilFamily::PolyolesterMineralMayDo && before == OilFamily::MineralOrAlkylbenzene;
-    let off = |ratio: f64| ratio > 1.0 + TENTH || ratio < 1.0 / (1.0 + TENTH);
+    let off = |ratio: f64| !(1.0 / (1.0 + TENTH)..=1.0 + TENTH).contains(&ratio);
     let glide = found.new.evaporating_glide_k.max(found.new.condensing_glide_k);
     let changed = old != new;
     bits([
