@@ -167,6 +167,75 @@ bounds! {
     /// Full charge of an appliance, chillers included.
     APPLIANCE_CHARGE = "full charge of the appliance" ["kg"] 0.0 .. 2e4,
         "give the appliance's full charge in kilograms";
+    /// A pressure difference across a part of an air system, or between a plenum and the room.
+    STATIC_PRESSURE = "static pressure difference of air" ["Pa"] 1.0 .. 2500.0,
+        "give pascals (one inch of water is 249), as a positive difference";
+    /// External static pressure of a blower's table.
+    EXTERNAL_STATIC = "external static pressure" ["Pa"] 0.0 .. 2500.0,
+        "give pascals: one inch of water is 249";
+    /// A blower's speed tap, by its number.
+    SPEED_TAP = "speed tap" ["number"] 0.0 .. 64.0,
+        "give the tap's number, from the lowest speed up";
+    /// A fan's speed over its speed before.
+    SPEED_RATIO = "fan speed ratio" ["1"] 0.2 .. 5.0,
+        "give new over old speed";
+    /// Air density over the density before.
+    AIR_DENSITY_RATIO = "air density ratio" ["1"] 0.5 .. 2.0,
+        "give new over old density";
+    /// Fan power for each unit of airflow.
+    WATTS_PER_CFM = "limit of fan power" ["W/cfm"] 0.05 .. 5.0,
+        "give watts for each cubic foot a minute: 1 W/cfm is 2119 W for each cubic metre a second";
+    /// A part's resistance to air over that when clean.
+    RESISTANCE_RATIO = "resistance over that when clean" ["1"] 1.0 .. 20.0,
+        "give a ratio from 1 up";
+    /// Humidity ratio of the return, mixed or leaking air.
+    LEAKAGE_HUMIDITY_RATIO = "humidity ratio of leaking return air" ["kg/kg"] 0.0 .. 0.2,
+        "give all three as kilograms of water for each kilogram of dry air, or all three as kelvin";
+    /// Return leakage above which there is something to mend.
+    LEAKAGE_LIMIT = "limit of return leakage" ["kg/kg"] 0.0 .. 1.0,
+        "give a share of one, not a percentage";
+    /// Tolerance of a target, in the target's unit.
+    TARGET_TOLERANCE = "tolerance of a target" ["of the target"] 0.0 .. 1e6,
+        "give a difference that is not negative";
+    /// Return wet bulb for which the common shape of a unit's capacity holds.
+    CORRECTED_WET_BULB = "return wet bulb of an expected capacity" ["K"] 285.15 .. 297.15,
+        "from 12 to 24 degC the common correction holds; beyond it only the maker's data do";
+    /// Outdoor dry bulb for which the common shape of a unit's capacity holds.
+    CORRECTED_OUTDOOR = "outdoor dry bulb of an expected capacity" ["K"] 291.15 .. 319.15,
+        "from 18 to 46 degC the common correction holds; beyond it only the maker's data do";
+    /// Relative change of a unit's capacity with a temperature.
+    CAPACITY_SLOPE = "relative change of capacity" ["1/K"] -0.1 .. 0.1,
+        "give a share for each kelvin: 1 % is 0.01";
+    /// Share of two uncertainties that they have in common.
+    SHARED_UNCERTAINTY = "shared part of an uncertainty" ["1"] 0.0 .. 1.0,
+        "give 1 where both come from one source, 0 where they have nothing in common";
+    /// Relative deviation of a charge for which its effect is published.
+    CHARGE_DEVIATION = "relative deviation of the charge" ["kg/kg"] -0.3 .. 0.3,
+        "give deviation over right charge as a share of one; beyond 30 % nothing is published";
+    /// Indoor dry bulb for which the effect of a wrong charge is used (about the tests behind it; from memory).
+    FAULT_INDOOR = "indoor dry bulb of a charge fault" ["K"] 293.15 .. 301.15,
+        "the published factors hold for 20 to 28 degC indoors";
+    /// Outdoor dry bulb for which the effect of a wrong charge is used (about the tests behind it; from memory).
+    FAULT_OUTDOOR = "outdoor dry bulb of a charge fault" ["K"] 293.15 .. 313.15,
+        "the published factors hold for 20 to 40 degC outdoors";
+    /// Lines of a table's axis.
+    GRID_LINES = "lines of a table axis" ["lines"] 1.0 .. 256.0,
+        "give at least one and at most 256 values for each axis";
+    /// Superheat or subcooling at which refrigerants are compared.
+    CYCLE_DIFFERENCE = "superheat or subcooling of a cycle" ["K"] 0.0 .. 60.0,
+        "give a difference, not a temperature";
+    /// Isentropic efficiency of a compressor.
+    ISENTROPIC_EFFICIENCY = "isentropic efficiency" ["W/W"] 0.2 .. 1.0,
+        "give a share of one: about 0.7 for a small hermetic compressor";
+    /// Share of the superheat that counts as cooling.
+    USEFUL_SUPERHEAT = "useful share of the superheat" ["K/K"] 0.0 .. 1.0,
+        "give 0 where the line picks the superheat up, 1 where the evaporator does";
+    /// Charge of a new refrigerant over that of the old in the same volumes.
+    CHARGE_RATIO = "charge ratio" ["kg/kg"] 0.1 .. 10.0,
+        "take it from the comparison of the two refrigerants";
+    /// Share of a computed charge with which to start.
+    STARTING_SHARE = "starting share of the charge" ["kg/kg"] 0.1 .. 1.0,
+        "give a share of one, such as 0.9";
     /// Time since the last change to the unit.
     MINUTES = "time since the last change" ["min"] 0.0 .. 1e6,
         "give minutes since start, or since charge or airflow were last changed";

@@ -531,6 +531,237 @@
 // The pressure cannot be judged at these temperatures.
 #define SATLINE_STANDING_OUTCOME_NOT_JUDGED 4
 
+// The condensing temperature is the bubble temperature at the condensing pressure.
+#define SATLINE_RETROFIT_CONDENSING_AT_BUBBLE 1
+
+// The condensing temperature is the mean of bubble and dew temperature at the condensing pressure.
+#define SATLINE_RETROFIT_CONDENSING_AT_MEAN 2
+
+// The condensing temperature is the dew temperature at the condensing pressure.
+#define SATLINE_RETROFIT_CONDENSING_AT_DEW 3
+
+// Nothing looked at here speaks against it; the maker, the label and the local code still decide.
+#define SATLINE_RETROFIT_OUTCOME_POSSIBLE 1
+
+// Do not do this: the reasons say why.
+#define SATLINE_RETROFIT_OUTCOME_BLOCKED 2
+
+// It cannot be told until what the reason names is known.
+#define SATLINE_RETROFIT_OUTCOME_CANNOT_TELL 3
+
+// A unit made for a refrigerant that does not burn must not be filled with one that does: its relays, wiring, room and charge were never judged for it.
+#define SATLINE_RETROFIT_REASON_FLAMMABLE_IN_CLASS_1_UNIT 1
+
+// The new refrigerant burns more readily than the one that the unit was made for.
+#define SATLINE_RETROFIT_REASON_MORE_FLAMMABLE 2
+
+// The safety class of the new refrigerant is not known here, so it is taken to burn.
+#define SATLINE_RETROFIT_REASON_CLASS_UNKNOWN 3
+
+// The new refrigerant is of higher toxicity (class B) than the one the unit was made for.
+#define SATLINE_RETROFIT_REASON_MORE_TOXIC 4
+
+// The condensing pressure would be above the design pressure of the high side.
+#define SATLINE_RETROFIT_REASON_CONDENSING_ABOVE_DESIGN 5
+
+// At rest and hot, the pressure would be above the design pressure of the high side.
+#define SATLINE_RETROFIT_REASON_STANDSTILL_ABOVE_DESIGN 6
+
+// At rest, the pressure would be above the design pressure of the low side.
+#define SATLINE_RETROFIT_REASON_LOW_SIDE_ABOVE_DESIGN 7
+
+// The new refrigerant is above its critical temperature when the unit stands in the heat: its pressure at rest is then set by charge and volume, not by a saturation line.
+#define SATLINE_RETROFIT_REASON_NO_LIQUID_AT_STANDSTILL 8
+
+// The new refrigerant has the higher pressure and no design pressure was given: read it off the unit's plate.
+#define SATLINE_RETROFIT_REASON_DESIGN_PRESSURE_NEEDED 9
+
+// The new refrigerant's pressures are no higher than the old one's.
+#define SATLINE_RETROFIT_REASON_PRESSURES_NO_HIGHER 10
+
+// Running and at rest, the pressures are within the design pressure given.
+#define SATLINE_RETROFIT_REASON_WITHIN_DESIGN 11
+
+// The evaporating pressure would be below the standard atmosphere, where the old one's was not: any leak draws air and water in.
+#define SATLINE_RETROFIT_REASON_MAY_DRAW_AIR 12
+
+// Changing the refrigerant of a unit is for licensed people under the local code, which may forbid it; ask the unit's maker first.
+#define SATLINE_RETROFIT_CAUTION_LICENSED_PRACTICE 1
+
+// Label the unit with the new refrigerant, its mass and its oil, and take the old label's figures out of use.
+#define SATLINE_RETROFIT_CAUTION_LABEL 2
+
+// Recover all of the old refrigerant, evacuate, and never top one refrigerant up with another.
+#define SATLINE_RETROFIT_CAUTION_RECOVER_ALL 3
+
+// The new refrigerant commonly needs another kind of oil: old oil that does not come back starves the compressor. Ask its maker, and how little of the old oil may stay.
+#define SATLINE_RETROFIT_CAUTION_CHANGE_OIL 4
+
+// Where the mineral oil stays, watch the oil level: with long lines, risers or a suction accumulator it may not come back.
+#define SATLINE_RETROFIT_CAUTION_OIL_MAY_NOT_RETURN 5
+
+// Seals that swelled in a refrigerant with chlorine shrink and leak in one without: renew O-rings, valve cores and caps, and the filter-drier, and search for leaks again after a while.
+#define SATLINE_RETROFIT_CAUTION_SEALS 6
+
+// The new refrigerant burns: unit, room, charge, tools and cylinder must be rated for it, and the local code allow it.
+#define SATLINE_RETROFIT_CAUTION_FLAMMABLE 7
+
+// A blend with glide leaves the cylinder as liquid, metered to vapour before a running compressor; take superheat from dew and subcooling from bubble.
+#define SATLINE_RETROFIT_CAUTION_CHARGE_AS_LIQUID 8
+
+// The discharge would be hotter than the limit given: oil and valves suffer. Lower the superheat or do not do it.
+#define SATLINE_RETROFIT_CAUTION_HOT_DISCHARGE 9
+
+// The metering device would be too small or too large by more than a tenth: change the orifice or the valve, or its setting.
+#define SATLINE_RETROFIT_CAUTION_METERING_DEVICE 10
+
+// The capacity of the same compressor changes by more than a tenth: check the load, the airflow and the motor's current.
+#define SATLINE_RETROFIT_CAUTION_CAPACITY_CHANGES 11
+
+// Properties of one of the blends rest on an estimated parameter and are less certain: leave a margin to every limit.
+#define SATLINE_RETROFIT_CAUTION_ESTIMATED 12
+
+// No design pressure was given, so none was checked: read it off the unit's plate, relief valves and switches included.
+#define SATLINE_RETROFIT_CAUTION_DESIGN_PRESSURE_NOT_GIVEN 13
+
+// Set pressure switches and controls, and check the relief device, for the new refrigerant's pressures.
+#define SATLINE_RETROFIT_CAUTION_PRESSURE_CONTROLS 14
+
+// Mineral oil or alkylbenzene.
+#define SATLINE_OIL_MINERAL_OR_ALKYLBENZENE 1
+
+// Alkylbenzene or polyolester.
+#define SATLINE_OIL_ALKYLBENZENE_OR_POLYOLESTER 2
+
+// Polyolester; it draws water from the air, so keep it closed.
+#define SATLINE_OIL_POLYOLESTER 3
+
+// Polyolester; the hydrocarbon in the blend may carry mineral oil back in compact units, not in long lines or tall risers.
+#define SATLINE_OIL_POLYOLESTER_MINERAL_MAY_DO 4
+
+// Polyolester, or polyalkylene glycol where the compressor was made for it (vehicles, carbon dioxide): never one in place of the other without the maker's word.
+#define SATLINE_OIL_POLYOLESTER_OR_POLYALKYLENE_GLYCOL 5
+
+// Not known here: ask the compressor's maker.
+#define SATLINE_OIL_ASK_THE_MAKER 6
+
+// It is within the limit.
+#define SATLINE_LIMIT_WITHIN 1
+
+// It is above the limit.
+#define SATLINE_LIMIT_ABOVE 2
+
+// It is nearer to the limit than the measurement can tell: measure better.
+#define SATLINE_LIMIT_CANNOT_TELL 3
+
+// The measurements contradict each other: check each probe's place and that the air has settled.
+#define SATLINE_LIMIT_CONTRADICTS 4
+
+// A blower starts without warning and carries mains voltage: lock the power out before a hand goes in.
+#define SATLINE_AIRFLOW_CAUTION_MOVING_PARTS 1
+
+// Electrical work, and wiring a speed tap anew, follow local codes and belong to licensed practice.
+#define SATLINE_AIRFLOW_CAUTION_LICENSED_PRACTICE 2
+
+// Let the unit run until readings settle, registers open, the filter in place, the coil as wet or as dry as in the reading compared with.
+#define SATLINE_AIRFLOW_CAUTION_SETTLE 3
+
+// Return leaks and low airflow can draw combustion gas into the house: test draught and carbon monoxide where anything burns fuel.
+#define SATLINE_AIRFLOW_CAUTION_COMBUSTION 4
+
+// Superheat: suction line minus dew temperature, K.
+#define SATLINE_GRID_TARGET_SUPERHEAT 1
+
+// Subcooling: bubble minus liquid line temperature, K.
+#define SATLINE_GRID_TARGET_SUBCOOLING 2
+
+// Approach: liquid line minus outdoor dry bulb temperature, K.
+#define SATLINE_GRID_TARGET_APPROACH 3
+
+// Pressure at the liquid port, Pa absolute.
+#define SATLINE_GRID_TARGET_LIQUID_PRESSURE 4
+
+// Pressure at the discharge, Pa absolute.
+#define SATLINE_GRID_TARGET_DISCHARGE_PRESSURE 5
+
+// Pressure at the suction port, Pa absolute.
+#define SATLINE_GRID_TARGET_SUCTION_PRESSURE 6
+
+// Temperature of the discharge line, K.
+#define SATLINE_GRID_TARGET_DISCHARGE_TEMPERATURE 7
+
+// Temperature split: return minus supply dry bulb, K.
+#define SATLINE_GRID_TARGET_TEMPERATURE_SPLIT 8
+
+// Cooling or heating capacity, W.
+#define SATLINE_GRID_TARGET_CAPACITY 9
+
+// Electric power, W.
+#define SATLINE_GRID_TARGET_POWER 10
+
+// Outdoor dry bulb temperature, K.
+#define SATLINE_GRID_AXIS_OUTDOOR_DRY_BULB 1
+
+// Return dry bulb temperature, K.
+#define SATLINE_GRID_AXIS_RETURN_DRY_BULB 2
+
+// Return wet bulb temperature, K.
+#define SATLINE_GRID_AXIS_RETURN_WET_BULB 3
+
+// Pressure at the suction port, Pa absolute.
+#define SATLINE_GRID_AXIS_SUCTION_PRESSURE 4
+
+// Pressure at the liquid port, Pa absolute.
+#define SATLINE_GRID_AXIS_LIQUID_PRESSURE 5
+
+// Airflow over the indoor coil, m³/s.
+#define SATLINE_GRID_AXIS_AIRFLOW 6
+
+// Below the first row of the table: nothing is read beyond its ends.
+#define SATLINE_GRID_GAP_BELOW_FIRST_ROW 1
+
+// Above the last row of the table: nothing is read beyond its ends.
+#define SATLINE_GRID_GAP_ABOVE_LAST_ROW 2
+
+// Below the first column of the table: nothing is read beyond its ends.
+#define SATLINE_GRID_GAP_BELOW_FIRST_COLUMN 3
+
+// Above the last column of the table: nothing is read beyond its ends.
+#define SATLINE_GRID_GAP_ABOVE_LAST_COLUMN 4
+
+// The table is blank here: its maker gives no value, so there is none to test against.
+#define SATLINE_GRID_GAP_BLANK 5
+
+// There is no such row or column, and none between two of them.
+#define SATLINE_GRID_GAP_BETWEEN_STEPS 6
+
+// The inputs are too uncertain for this part of the table: within them it is blank or ends on both sides.
+#define SATLINE_GRID_GAP_UNCERTAIN 7
+
+// It is on target within the tolerance.
+#define SATLINE_TARGET_OUTCOME_ON_TARGET 1
+
+// It is below the target by more than the tolerance.
+#define SATLINE_TARGET_OUTCOME_BELOW 2
+
+// It is above the target by more than the tolerance.
+#define SATLINE_TARGET_OUTCOME_ABOVE 3
+
+// It is nearer to the end of the tolerance than the measurement can tell.
+#define SATLINE_TARGET_OUTCOME_CANNOT_TELL 4
+
+// The chart has no target at these conditions: weigh the charge in, or come back.
+#define SATLINE_TARGET_OUTCOME_NO_VALID_TEST 5
+
+// It delivers more, for the same conditions, than before.
+#define SATLINE_GAIN_BETTER 1
+
+// It delivers less, for the same conditions, than before.
+#define SATLINE_GAIN_WORSE 2
+
+// The difference is smaller than the measurement can tell.
+#define SATLINE_GAIN_CANNOT_TELL 3
+
 // It lies between dew and bubble pressure within the uncertainty. That does not prove what is inside: other refrigerants and mixtures of refrigerants can have the same pressure.
 #define SATLINE_STANDING_REASON_WITHIN_BAND 1
 
@@ -1253,6 +1484,144 @@
 
 // The highest accepted full charge of the appliance, kg.
 #define SATLINE_FULL_CHARGE_OF_THE_APPLIANCE_HIGHEST_KG 20000.0
+
+// The lowest accepted static pressure difference of air, Pa.
+#define SATLINE_STATIC_PRESSURE_DIFFERENCE_OF_AIR_LOWEST_PA 1.0
+
+// The highest accepted static pressure difference of air, Pa.
+#define SATLINE_STATIC_PRESSURE_DIFFERENCE_OF_AIR_HIGHEST_PA 2500.0
+
+// The lowest accepted external static pressure, Pa.
+#define SATLINE_EXTERNAL_STATIC_PRESSURE_LOWEST_PA 0.0
+
+// The highest accepted external static pressure, Pa.
+#define SATLINE_EXTERNAL_STATIC_PRESSURE_HIGHEST_PA 2500.0
+
+// The lowest accepted speed tap, number.
+#define SATLINE_SPEED_TAP_LOWEST_NUMBER 0.0
+
+// The highest accepted speed tap, number.
+#define SATLINE_SPEED_TAP_HIGHEST_NUMBER 64.0
+
+// The lowest accepted fan speed ratio, 1.
+#define SATLINE_FAN_SPEED_RATIO_LOWEST_1 0.2
+
+// The highest accepted fan speed ratio, 1.
+#define SATLINE_FAN_SPEED_RATIO_HIGHEST_1 5.0
+
+// The lowest accepted air density ratio, 1.
+#define SATLINE_AIR_DENSITY_RATIO_LOWEST_1 0.5
+
+// The highest accepted air density ratio, 1.
+#define SATLINE_AIR_DENSITY_RATIO_HIGHEST_1 2.0
+
+// The lowest accepted limit of fan power, W/cfm.
+#define SATLINE_LIMIT_OF_FAN_POWER_LOWEST_W_CFM 0.05
+
+// The highest accepted limit of fan power, W/cfm.
+#define SATLINE_LIMIT_OF_FAN_POWER_HIGHEST_W_CFM 5.0
+
+// The lowest accepted resistance over that when clean, 1.
+#define SATLINE_RESISTANCE_OVER_THAT_WHEN_CLEAN_LOWEST_1 1.0
+
+// The highest accepted resistance over that when clean, 1.
+#define SATLINE_RESISTANCE_OVER_THAT_WHEN_CLEAN_HIGHEST_1 20.0
+
+// The lowest accepted humidity ratio of leaking return air, kg/kg.
+#define SATLINE_HUMIDITY_RATIO_OF_LEAKING_RETURN_AIR_LOWEST_KG_KG 0.0
+
+// The highest accepted humidity ratio of leaking return air, kg/kg.
+#define SATLINE_HUMIDITY_RATIO_OF_LEAKING_RETURN_AIR_HIGHEST_KG_KG 0.2
+
+// The lowest accepted limit of return leakage, kg/kg.
+#define SATLINE_LIMIT_OF_RETURN_LEAKAGE_LOWEST_KG_KG 0.0
+
+// The highest accepted limit of return leakage, kg/kg.
+#define SATLINE_LIMIT_OF_RETURN_LEAKAGE_HIGHEST_KG_KG 1.0
+
+// The lowest accepted tolerance of a target, of the target.
+#define SATLINE_TOLERANCE_OF_A_TARGET_LOWEST_OF_THE_TARGET 0.0
+
+// The highest accepted tolerance of a target, of the target.
+#define SATLINE_TOLERANCE_OF_A_TARGET_HIGHEST_OF_THE_TARGET 1000000.0
+
+// The lowest accepted return wet bulb of an expected capacity, K.
+#define SATLINE_RETURN_WET_BULB_OF_AN_EXPECTED_CAPACITY_LOWEST_K 285.15
+
+// The highest accepted return wet bulb of an expected capacity, K.
+#define SATLINE_RETURN_WET_BULB_OF_AN_EXPECTED_CAPACITY_HIGHEST_K 297.15
+
+// The lowest accepted outdoor dry bulb of an expected capacity, K.
+#define SATLINE_OUTDOOR_DRY_BULB_OF_AN_EXPECTED_CAPACITY_LOWEST_K 291.15
+
+// The highest accepted outdoor dry bulb of an expected capacity, K.
+#define SATLINE_OUTDOOR_DRY_BULB_OF_AN_EXPECTED_CAPACITY_HIGHEST_K 319.15
+
+// The lowest accepted relative change of capacity, 1/K.
+#define SATLINE_RELATIVE_CHANGE_OF_CAPACITY_LOWEST_1_K (-0.1)
+
+// The highest accepted relative change of capacity, 1/K.
+#define SATLINE_RELATIVE_CHANGE_OF_CAPACITY_HIGHEST_1_K 0.1
+
+// The lowest accepted shared part of an uncertainty, 1.
+#define SATLINE_SHARED_PART_OF_AN_UNCERTAINTY_LOWEST_1 0.0
+
+// The highest accepted shared part of an uncertainty, 1.
+#define SATLINE_SHARED_PART_OF_AN_UNCERTAINTY_HIGHEST_1 1.0
+
+// The lowest accepted relative deviation of the charge, kg/kg.
+#define SATLINE_RELATIVE_DEVIATION_OF_THE_CHARGE_LOWEST_KG_KG (-0.3)
+
+// The highest accepted relative deviation of the charge, kg/kg.
+#define SATLINE_RELATIVE_DEVIATION_OF_THE_CHARGE_HIGHEST_KG_KG 0.3
+
+// The lowest accepted indoor dry bulb of a charge fault, K.
+#define SATLINE_INDOOR_DRY_BULB_OF_A_CHARGE_FAULT_LOWEST_K 293.15
+
+// The highest accepted indoor dry bulb of a charge fault, K.
+#define SATLINE_INDOOR_DRY_BULB_OF_A_CHARGE_FAULT_HIGHEST_K 301.15
+
+// The lowest accepted outdoor dry bulb of a charge fault, K.
+#define SATLINE_OUTDOOR_DRY_BULB_OF_A_CHARGE_FAULT_LOWEST_K 293.15
+
+// The highest accepted outdoor dry bulb of a charge fault, K.
+#define SATLINE_OUTDOOR_DRY_BULB_OF_A_CHARGE_FAULT_HIGHEST_K 313.15
+
+// The lowest accepted lines of a table axis, lines.
+#define SATLINE_LINES_OF_A_TABLE_AXIS_LOWEST_LINES 1.0
+
+// The highest accepted lines of a table axis, lines.
+#define SATLINE_LINES_OF_A_TABLE_AXIS_HIGHEST_LINES 256.0
+
+// The lowest accepted superheat or subcooling of a cycle, K.
+#define SATLINE_SUPERHEAT_OR_SUBCOOLING_OF_A_CYCLE_LOWEST_K 0.0
+
+// The highest accepted superheat or subcooling of a cycle, K.
+#define SATLINE_SUPERHEAT_OR_SUBCOOLING_OF_A_CYCLE_HIGHEST_K 60.0
+
+// The lowest accepted isentropic efficiency, W/W.
+#define SATLINE_ISENTROPIC_EFFICIENCY_LOWEST_W_W 0.2
+
+// The highest accepted isentropic efficiency, W/W.
+#define SATLINE_ISENTROPIC_EFFICIENCY_HIGHEST_W_W 1.0
+
+// The lowest accepted useful share of the superheat, K/K.
+#define SATLINE_USEFUL_SHARE_OF_THE_SUPERHEAT_LOWEST_K_K 0.0
+
+// The highest accepted useful share of the superheat, K/K.
+#define SATLINE_USEFUL_SHARE_OF_THE_SUPERHEAT_HIGHEST_K_K 1.0
+
+// The lowest accepted charge ratio, kg/kg.
+#define SATLINE_CHARGE_RATIO_LOWEST_KG_KG 0.1
+
+// The highest accepted charge ratio, kg/kg.
+#define SATLINE_CHARGE_RATIO_HIGHEST_KG_KG 10.0
+
+// The lowest accepted starting share of the charge, kg/kg.
+#define SATLINE_STARTING_SHARE_OF_THE_CHARGE_LOWEST_KG_KG 0.1
+
+// The highest accepted starting share of the charge, kg/kg.
+#define SATLINE_STARTING_SHARE_OF_THE_CHARGE_HIGHEST_KG_KG 1.0
 
 // The lowest accepted time since the last change, min.
 #define SATLINE_TIME_SINCE_THE_LAST_CHANGE_LOWEST_MIN 0.0
@@ -2191,6 +2560,126 @@ typedef struct satline_line_drop {
   double upstream_bubble_pressure_pa;
 } satline_line_drop;
 
+// A value with one standard uncertainty, both in the unit that the argument's name states. An instrument's limit of
+// error becomes a standard uncertainty by dividing by 1.73; 0 where the value is taken as known. This structure never
+// changes.
+typedef struct satline_uncertain {
+  double value;
+  double standard_uncertainty;
+} satline_uncertain;
+
+// What a fan does at a state of operation. This structure never changes.
+typedef struct satline_fan_point {
+  // Cubic metres a second.
+  struct satline_uncertain airflow_m3_s;
+  // Pressure rise, pascals.
+  struct satline_uncertain pressure_pa;
+  // Shaft power, watts.
+  struct satline_uncertain power_w;
+} satline_fan_point;
+
+// Fan power for the air it moves. This structure never changes.
+typedef struct satline_watts_per_airflow_found {
+  // Watts for each cubic metre a second.
+  struct satline_uncertain watts_per_m3_s;
+  // Watts for each cubic foot a minute.
+  struct satline_uncertain watts_per_cfm;
+  // The limit, watts for each cubic foot a minute.
+  double limit_watts_per_cfm;
+  // SATLINE_LIMIT_...
+  int32_t outcome;
+  // Always 0.
+  int32_t reserved;
+} satline_watts_per_airflow_found;
+
+// The resistance of a filter or a coil against what it was when clean. This structure never changes.
+typedef struct satline_air_resistance_found {
+  // Pressure drop over the airflow's square, over the same when clean.
+  struct satline_uncertain resistance_ratio;
+  // Airflow that the part passes at the same pressure drop, over that when clean.
+  struct satline_uncertain airflow_ratio;
+  // SATLINE_LIMIT_...: above means dirty.
+  int32_t outcome;
+  // 1 where the airflow was taken to be the same as when clean: the resistance is then at least what is said.
+  int32_t airflow_assumed;
+} satline_air_resistance_found;
+
+// Return leakage. This structure never changes.
+typedef struct satline_return_leakage_found {
+  // Leaked over all air, by mass.
+  struct satline_uncertain fraction;
+  // SATLINE_LIMIT_...
+  int32_t outcome;
+  // Always 0.
+  int32_t reserved;
+} satline_return_leakage_found;
+
+// A maker's chart of targets with one or two axes. Start with satline_target_grid_init; the arrays stay the caller's and
+// must live as long as the chart is used.
+typedef struct satline_target_grid {
+  // sizeof(satline_target_grid), set by satline_target_grid_init.
+  uint32_t struct_size;
+  // SATLINE_GRID_TARGET_...: what the chart gives.
+  int32_t target;
+  // SATLINE_GRID_AXIS_...: what its rows are.
+  int32_t row_axis;
+  // SATLINE_GRID_AXIS_...: what its columns are; 0 (by satline_target_grid_init) for a chart with one axis.
+  int32_t column_axis;
+  // How many rows, and columns; no columns for a chart with one axis.
+  uint32_t row_count;
+  uint32_t column_count;
+  // The rows' values, ascending, in SI.
+  const double *rows;
+  // The columns' values, ascending, in SI; null for a chart with one axis.
+  const double *columns;
+  // row_count times column_count cells (row_count for one axis), row by row, in SI; a blank cell is NaN.
+  const double *cells;
+} satline_target_grid;
+
+// A reading against the target of a chart. This structure never changes.
+typedef struct satline_target_deviation {
+  // SATLINE_TARGET_OUTCOME_...
+  int32_t outcome;
+  // SATLINE_GRID_GAP_...: why there is no target; 0 where there is one.
+  int32_t gap;
+  // What the chart says; 0 where it has no target.
+  struct satline_uncertain target;
+  // Measured minus target; 0 where the chart has no target.
+  struct satline_uncertain deviation;
+} satline_target_deviation;
+
+// How the capacity of a unit in cooling depends on its air. satline_capacity_shape_init gives the common one. This
+// structure never changes.
+typedef struct satline_capacity_shape {
+  // Relative change with the return wet bulb, 1/K.
+  struct satline_uncertain by_wet_bulb;
+  // Relative change with the outdoor dry bulb, 1/K.
+  struct satline_uncertain by_outdoor;
+  // One standard uncertainty of the nominal capacity itself, as a share of it.
+  double of_nominal;
+} satline_capacity_shape;
+
+// Before and after. This structure never changes.
+typedef struct satline_gain_found {
+  // Delivered over expected, before.
+  struct satline_uncertain before;
+  // Delivered over expected, after.
+  struct satline_uncertain after;
+  // After over before.
+  struct satline_uncertain ratio;
+  // SATLINE_GAIN_...
+  int32_t outcome;
+  // Always 0.
+  int32_t reserved;
+} satline_gain_found;
+
+// What a wrong charge does, over the same unit with the right charge. This structure never changes.
+typedef struct satline_charge_fault_effect_found {
+  struct satline_uncertain capacity;
+  struct satline_uncertain power;
+  struct satline_uncertain coefficient_of_performance;
+} satline_charge_fault_effect_found;
+
 // A refrigerant with its full record: saturated densities and enthalpies from compact curves and, where the library is
 // built with equations of state (on hosts; satline_state_... functions), any other state. One of the objects below whose
 // names end in _FULL, or found by name. Programs pass its address and never look inside. Its size never changes. A program
@@ -2459,6 +2948,108 @@ typedef struct satline_pressure_test_finding {
   // The smallest loss of nitrogen that this test would have shown, grams a year.
   double smallest_leak_g_yr;
 } satline_pressure_test_finding;
+
+// Conditions at which two refrigerants are compared. Start with satline_retrofit_init, then set the first four.
+typedef struct satline_retrofit {
+  // sizeof(satline_retrofit), set by satline_retrofit_init.
+  uint32_t struct_size;
+  // SATLINE_RETROFIT_CONDENSING_AT_...: what the condensing temperature of a blend is; bubble by satline_retrofit_init.
+  int32_t condensing_at;
+  // Evaporating temperature, kelvin: the dew temperature at the evaporating pressure.
+  double evaporating_k;
+  // Condensing temperature, kelvin.
+  double condensing_k;
+  // Superheat at the compressor's inlet, kelvin.
+  double superheat_k;
+  // Subcooling before the metering device, kelvin.
+  double subcooling_k;
+  // Share of the superheat that counts as cooling, 0 to 1; 0 by satline_retrofit_init.
+  double useful_superheat;
+  // Isentropic efficiency of the compressor; 0.7 (common practice) by satline_retrofit_init.
+  double isentropic_efficiency;
+  // The hottest that the unit stands at rest, kelvin; 125 degrees Fahrenheit by satline_retrofit_init.
+  double standstill_k;
+  // The hottest that the low side stands at rest, kelvin; 80 degrees Fahrenheit by satline_retrofit_init.
+  double low_side_standstill_k;
+  // Design pressure of the high side from the unit's plate, pascals, absolute; -1 (by satline_retrofit_init) where it
+  // is not known.
+  double high_side_design_pressure_pa;
+  // Design pressure of the low side, likewise.
+  double low_side_design_pressure_pa;
+  // Discharge temperature beyond which there is a caution, kelvin; 225 degrees Fahrenheit by satline_retrofit_init.
+  double highest_discharge_k;
+} satline_retrofit;
+
+// A refrigerant in the plain cycle at stated conditions. This structure never changes.
+typedef struct satline_cycle {
+  // Pascals, absolute, as are the other pressures.
+  double evaporating_pressure_pa;
+  double condensing_pressure_pa;
+  // Condensing over evaporating pressure.
+  double pressure_ratio;
+  // Dew minus bubble temperature at the evaporating pressure.
+  double evaporating_glide_k;
+  // Dew minus bubble temperature at the condensing pressure.
+  double condensing_glide_k;
+  double suction_temperature_k;
+  double suction_density_kg_m3;
+  double discharge_temperature_k;
+  double discharge_density_kg_m3;
+  // Before the metering device.
+  double liquid_temperature_k;
+  double liquid_density_kg_m3;
+  // Saturated liquid at the condensing pressure.
+  double bubble_density_kg_m3;
+  double refrigerating_effect_j_kg;
+  // Suction density times refrigerating effect.
+  double volumetric_capacity_j_m3;
+  double coefficient_of_performance;
+  // Bubble pressure at the standstill temperature; -1 above the critical temperature.
+  double standstill_pressure_pa;
+  // Bubble pressure at the low side's standstill temperature; -1 above the critical temperature.
+  double low_side_standstill_pressure_pa;
+} satline_cycle;
+
+// How flows change, new over old. This structure never changes.
+typedef struct satline_flow_ratios {
+  double mass_flow;
+  // For the same flow coefficient: area as mass flow over the root of liquid density times pressure difference.
+  double orifice_area;
+  double suction_velocity;
+  double discharge_velocity;
+  double liquid_velocity;
+} satline_flow_ratios;
+
+// The answer: ratios are new over old. Start with satline_retrofit_comparison_init.
+typedef struct satline_retrofit_comparison {
+  // sizeof(satline_retrofit_comparison), set by satline_retrofit_comparison_init.
+  uint32_t struct_size;
+  // SATLINE_RETROFIT_OUTCOME_...; 0 before a comparison.
+  int32_t outcome;
+  // Bit n is set for reason n (SATLINE_RETROFIT_REASON_...).
+  uint32_t reasons;
+  // Bit n is set for caution n (SATLINE_RETROFIT_CAUTION_...).
+  uint32_t cautions;
+  // SATLINE_OIL_...: what the old refrigerant commonly has.
+  int32_t old_oil;
+  // SATLINE_OIL_...: what the new refrigerant commonly needs.
+  int32_t new_oil;
+  // The old refrigerant at the conditions.
+  struct satline_cycle old_cycle;
+  // The new refrigerant at the conditions.
+  struct satline_cycle new_cycle;
+  // Cooling of the same compressor.
+  double volumetric_capacity_ratio;
+  double coefficient_of_performance_ratio;
+  // New less old discharge temperature, kelvin.
+  double discharge_temperature_rise_k;
+  // Charge of the same volumes, by the density of saturated liquid at the condensing pressure.
+  double charge_ratio;
+  // Flows with the compressor's displacement as it is.
+  struct satline_flow_ratios at_equal_displacement;
+  // Flows for the same cooling.
+  struct satline_flow_ratios at_equal_capacity;
+} satline_retrofit_comparison;
 
 #ifdef __cplusplus
 extern "C" {
@@ -3964,6 +4555,156 @@ int32_t satline_line_temperature_drop(const struct satline_refrigerant *refriger
                                       double difference_uncertainty_k,
                                       struct satline_line_drop *drop);
 
+// Airflow in operation by plenum matching: the airflow measured while the supply plenum stood at another pressure, times
+// the root of operating over measured pressure. Everything downstream of the plenum must be the same both times.
+//
+// measured_m3_s: cubic metres a second. operating_pressure_pa, measured_pressure_pa: pascals above the room. Show the
+// cautions SATLINE_AIRFLOW_CAUTION_... with every answer on airflow.
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE, SATLINE_STATUS_NOT_FINITE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_airflow_by_plenum_pressure(const struct satline_uncertain *measured_m3_s,
+                                           const struct satline_uncertain *operating_pressure_pa,
+                                           const struct satline_uncertain *measured_pressure_pa,
+                                           struct satline_uncertain *airflow_m3_s);
+
+// Airflow from a maker's blower table at an external static pressure and a speed tap: between the rows of that tap,
+// nothing between taps, beyond the table or from a blank cell.
+//
+// statics_pa: rows, ascending, pascals. taps: columns, ascending. airflows_m3_s: row_count times tap_count cells, row by
+// row; a blank cell is NaN. static_pa: pascals.
+//
+// Status: SATLINE_STATUS_NO_VALID_TEST (blank, beyond the table, no such tap), SATLINE_STATUS_OUT_OF_RANGE (also for an
+// axis that does not ascend), SATLINE_STATUS_NOT_FINITE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_airflow_by_blower_table(const double *statics_pa,
+                                        uint32_t row_count,
+                                        const double *taps,
+                                        uint32_t tap_count,
+                                        const double *airflows_m3_s,
+                                        const struct satline_uncertain *static_pa,
+                                        double tap,
+                                        struct satline_uncertain *airflow_m3_s);
+
+// The same fan in the same duct at another speed and air density, by the fan laws; both are ratios, new over old.
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE, SATLINE_STATUS_NOT_FINITE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_fan_at_speed(const struct satline_fan_point *now,
+                             const struct satline_uncertain *speed_ratio,
+                             const struct satline_uncertain *density_ratio,
+                             struct satline_fan_point *then);
+
+// Fan power for each unit of airflow against a limit in watts for each cubic foot a minute; -1 for 0.58 (California Title
+// 24, 2008 and 2013; from memory).
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE, SATLINE_STATUS_NOT_FINITE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_watts_per_airflow(const struct satline_uncertain *power_w,
+                                  const struct satline_uncertain *airflow_m3_s,
+                                  double limit_watts_per_cfm,
+                                  struct satline_watts_per_airflow_found *found);
+
+// A filter's or coil's pressure drop against the drop when clean, pascals. airflow_m3_s and clean_airflow_m3_s, cubic
+// metres a second, make the comparison fair; null for both where they are not known. limit: resistance over that when
+// clean from which the part is dirty; -1 for 2 (common practice).
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE, SATLINE_STATUS_NOT_FINITE, SATLINE_STATUS_NULL_POINTER (also where one airflow is
+// null and the other is not).
+int32_t satline_air_resistance(const struct satline_uncertain *drop_pa,
+                               const struct satline_uncertain *clean_drop_pa,
+                               const struct satline_uncertain *airflow_m3_s,
+                               const struct satline_uncertain *clean_airflow_m3_s,
+                               double limit,
+                               struct satline_air_resistance_found *found);
+
+// Return leakage from the air at the grilles, at the unit's inlet, and where the leak draws from: (mixed - return)/(leak -
+// return). All three dry bulb temperatures in kelvin, or all three humidity ratios in kilograms for each kilogram of dry
+// air. limit: leakage above which there is something to mend; -1 for 0.1 (common practice).
+//
+// Status: SATLINE_STATUS_NOT_AVAILABLE (the leaking air is too like the return air to tell), SATLINE_STATUS_OUT_OF_RANGE,
+// SATLINE_STATUS_NOT_FINITE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_return_leakage(const struct satline_uncertain *return_air,
+                               const struct satline_uncertain *mixed_air,
+                               const struct satline_uncertain *leaking_air,
+                               double limit,
+                               struct satline_return_leakage_found *found);
+
+// Empties a chart. struct_size: sizeof(satline_target_grid).
+//
+// Status: SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_target_grid_init(struct satline_target_grid *grid, uint32_t struct_size);
+
+// The chart's target where its axes have these values, in SI: bilinear between known cells, nothing from a blank one or
+// beyond the ends. column: null for a chart with one axis.
+//
+// Status: SATLINE_STATUS_NO_VALID_TEST (blank, or beyond the ends), SATLINE_STATUS_NOT_AVAILABLE (column missing, or
+// given where there is none), SATLINE_STATUS_OUT_OF_RANGE (also for an axis that does not ascend),
+// SATLINE_STATUS_NOT_FINITE, SATLINE_STATUS_UNKNOWN_CHOICE, SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_target_grid_at(const struct satline_target_grid *grid,
+                               const struct satline_uncertain *row,
+                               const struct satline_uncertain *column,
+                               struct satline_uncertain *target);
+
+// A reading against the chart, with a tolerance in the target's unit. Where the chart has no target the outcome is
+// SATLINE_TARGET_OUTCOME_NO_VALID_TEST and the status is SATLINE_STATUS_OK.
+//
+// Status: as satline_target_grid_at, without SATLINE_STATUS_NO_VALID_TEST.
+int32_t satline_target_grid_compare(const struct satline_target_grid *grid,
+                                    const struct satline_uncertain *measured,
+                                    const struct satline_uncertain *row,
+                                    const struct satline_uncertain *column,
+                                    double tolerance,
+                                    struct satline_target_deviation *deviation);
+
+// Approach: liquid line minus outdoor dry bulb temperature, kelvin, from two temperatures in kelvin.
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE, SATLINE_STATUS_NOT_FINITE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_approach_k(const struct satline_uncertain *liquid_line_k,
+                           const struct satline_uncertain *outdoor_dry_bulb_k,
+                           struct satline_uncertain *approach_k);
+
+// The common shape (common practice, between a published curve and a measured unit) for satline_expected_capacity_w.
+//
+// Status: SATLINE_STATUS_NULL_POINTER.
+int32_t satline_capacity_shape_init(struct satline_capacity_shape *shape);
+
+// What a unit should deliver in cooling with a wet coil at nominal airflow, watts, from its nominal capacity at 95 degrees
+// Fahrenheit outdoors and a return wet bulb of 67. The maker's table is better (satline_target_grid_at).
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE, SATLINE_STATUS_NOT_FINITE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_expected_capacity_w(double nominal_w,
+                                    const struct satline_uncertain *return_wet_bulb_k,
+                                    const struct satline_uncertain *outdoor_dry_bulb_k,
+                                    const struct satline_capacity_shape *shape,
+                                    struct satline_uncertain *capacity_w);
+
+// Capacity delivered over capacity expected at the same conditions, from two powers in watts.
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE, SATLINE_STATUS_NOT_FINITE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_delivered(const struct satline_uncertain *capacity_w,
+                          const struct satline_uncertain *expected_w,
+                          struct satline_uncertain *ratio);
+
+// Capacity measured and expected before the work and after it, watts. shared: the share, 0 to 1, of the expected values'
+// uncertainty that both have in common; 1 where both come from one nominal capacity.
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE, SATLINE_STATUS_NOT_FINITE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_gain(const struct satline_uncertain *before_w,
+                     const struct satline_uncertain *before_expected_w,
+                     const struct satline_uncertain *after_w,
+                     const struct satline_uncertain *after_expected_w,
+                     double shared,
+                     struct satline_gain_found *gain);
+
+// Capacity and power of a cooling unit with a wrong charge, over those with the right one, by the NIST factors (TN 1848
+// family, valve units; from -30 to +30 % at usual air, see SATLINE_RELATIVE_DEVIATION_OF_THE_CHARGE_LOWEST_KG_KG). The
+// uncertainty holds how far units lie from the factors: 0.03, 0.05 and 0.06 as limits of error at 10, 20 and 30 %.
+//
+// deviation: charge less right charge, over right charge. Temperatures are dry bulbs, kelvin.
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE, SATLINE_STATUS_NOT_FINITE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_charge_fault_effect(const struct satline_uncertain *deviation,
+                                    const struct satline_uncertain *indoor_dry_bulb_k,
+                                    const struct satline_uncertain *outdoor_dry_bulb_k,
+                                    struct satline_charge_fault_effect_found *effect);
+
 // Finds a full refrigerant by its ASHRAE 34 designation, ignoring case, hyphens and spaces: "R-410A", "r410a". A
 // program that calls it carries the full record of every refrigerant; use the objects, such as &SATLINE_R410A_FULL, where
 // size matters.
@@ -4214,6 +4955,44 @@ int32_t satline_pressure_test_judge(const struct satline_pressure_test *test,
                                     uint32_t last_count,
                                     struct satline_pressure_test_finding *finding);
 
+// Fills in what is not said. struct_size: sizeof(satline_retrofit). Not in the library for microcontrollers, nor are the
+// functions below.
+//
+// Status: SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_retrofit_init(struct satline_retrofit *conditions,
+                              uint32_t struct_size);
+
+// Empties the answer. struct_size: sizeof(satline_retrofit_comparison).
+//
+// Status: SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_retrofit_comparison_init(struct satline_retrofit_comparison *comparison,
+                                         uint32_t struct_size);
+
+// Compares two refrigerants in the same unit at stated conditions, and says what forbids the change: a refrigerant that
+// burns, or burns more readily, or is of higher toxicity than the one the unit was made for, and pressures above the
+// unit's plate. Show the reasons and the cautions. Changing the refrigerant of a unit is for licensed people under the
+// local code, which may forbid it.
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE (also where a refrigerant has no such state, such as a condensing temperature
+// above its critical one or not above the evaporating one), SATLINE_STATUS_NOT_FINITE, SATLINE_STATUS_NOT_CONVERGED
+// (near a critical point), SATLINE_STATUS_UNKNOWN_CHOICE (condensing_at), SATLINE_STATUS_BAD_STRUCT_SIZE,
+// SATLINE_STATUS_NULL_POINTER, SATLINE_STATUS_VERSION_MISMATCH.
+int32_t satline_compare_refrigerants(const struct satline_refrigerant_full *old_refrigerant,
+                                     const struct satline_refrigerant_full *new_refrigerant,
+                                     const struct satline_retrofit *conditions,
+                                     struct satline_retrofit_comparison *comparison);
+
+// The mass of the new refrigerant with which to start: old charge times charge ratio times share. The rest is added by
+// superheat or subcooling.
+//
+// old_charge_kg: kilograms. charge_ratio: from satline_compare_refrigerants. share: of one; 0.9 is common practice.
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE, SATLINE_STATUS_NOT_FINITE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_retrofit_starting_charge_kg(const struct satline_uncertain *old_charge_kg,
+                                            double charge_ratio,
+                                            double share,
+                                            struct satline_uncertain *charge_kg);
+
 // SATLINE_CHARGE_... in words; "unknown" for a number that is none. Never null; lives for ever.
 const char *satline_charge_sentence(int32_t number);
 
@@ -4240,6 +5019,33 @@ const char *satline_caution_sentence(int32_t number);
 
 // SATLINE_NEEDED_FOR_... in words; "unknown" for a number that is none. Never null; lives for ever.
 const char *satline_needed_for_sentence(int32_t number);
+
+// SATLINE_RETROFIT_OUTCOME_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_retrofit_outcome_sentence(int32_t number);
+
+// SATLINE_RETROFIT_REASON_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_retrofit_reason_sentence(int32_t number);
+
+// SATLINE_RETROFIT_CAUTION_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_retrofit_caution_sentence(int32_t number);
+
+// SATLINE_OIL_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_oil_sentence(int32_t number);
+
+// SATLINE_LIMIT_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_limit_sentence(int32_t number);
+
+// SATLINE_AIRFLOW_CAUTION_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_airflow_caution_sentence(int32_t number);
+
+// SATLINE_GRID_GAP_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_grid_gap_sentence(int32_t number);
+
+// SATLINE_TARGET_OUTCOME_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_target_outcome_sentence(int32_t number);
+
+// SATLINE_GAIN_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_gain_sentence(int32_t number);
 
 // SATLINE_STANDING_OUTCOME_... in words; "unknown" for a number that is none. Never null; lives for ever.
 const char *satline_standing_outcome_sentence(int32_t number);

@@ -11,6 +11,7 @@
 extern crate std;
 
 mod air;
+mod airflow;
 mod answer;
 #[cfg(feature = "eos")]
 mod capacity;
@@ -24,10 +25,13 @@ mod generated;
 mod handle;
 mod limits;
 mod panic;
+mod performance;
 mod pressure;
 #[cfg(feature = "eos")]
 mod pressure_test;
 mod reading;
+#[cfg(feature = "eos")]
+mod retrofit;
 mod safety;
 mod saturated;
 mod saturation;
@@ -36,5 +40,7 @@ mod standing;
 mod state;
 mod status;
 mod target;
+mod target_grid;
 mod tube_rating;
+mod uncertain;
 mod version;

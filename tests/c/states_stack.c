@@ -15,10 +15,21 @@ static void *work(void *argument) {
     satline_state state;
     int *answered = argument;
     size_t i, k;
+    satline_retrofit conditions;
+    satline_retrofit_comparison comparison;
+    const satline_refrigerant_full *old = 0;
     satline_state_init(&state, (uint32_t)sizeof state);
+    satline_retrofit_init(&conditions, (uint32_t)sizeof conditions);
+    satline_retrofit_comparison_init(&comparison, (uint32_t)sizeof comparison);
+    satline_full_find("R-22", &old);
+    conditions.condensing_at = SATLINE_RETROFIT_CONDENSING_AT_MEAN;
+    conditions.evaporating_k = 265;
+    conditions.condensing_k = 300;
+    conditions.superheat_k = conditions.subcooling_k = 5;
     for (i = 0; i < sizeof names / sizeof names[0]; i++) {
         const satline_refrigerant_full *r = 0;
         satline_full_find(names[i], &r);
+        *answered += satline_compare_refrigerants(old, r, &conditions, &comparison) == SATLINE_STATUS_OK;
         for (k = 0; k < sizeof pressures / sizeof pressures[0]; k++) {
             *answered += satline_state_tp(r, 300.0, pressures[k], SATLINE_REFERENCE_IIR, &state) == SATLINE_STATUS_OK;
             *answered += satline_state_tp(r, 360.0, pressures[k], SATLINE_REFERENCE_IIR, &state) == SATLINE_STATUS_OK;

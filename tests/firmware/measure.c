@@ -71,6 +71,34 @@ static satline_tube_rating rating;
 static void rate(void) { satline_copper_tube_rate(&tube, &rating); }
 static satline_line_drop drop;
 static void along(void) { satline_line_temperature_drop(&SATLINE_R410A, 308.0, 304.0, SATLINE_LINE_FLASH_UNKNOWN, -1, &drop); }
+/* The deepest of the functions of airflow, charts and performance. */
+static void visit_small(void) {
+    static const double rows[] = {298.15, 308.15, 318.15}, columns[] = {289.15, 294.15}, cells[] = {5, 5.5, 6, 6.5, 7, 7.5};
+    static const satline_uncertain row = {303.15, 0.5}, column = {291.15, 0.5}, measured = {8, 0.5}, charge = {-0.2, 0.02},
+                                   indoor = {299.85, 0.5}, power = {8000, 200}, expected = {10000, 300}, cold = {297, 0.2};
+    static satline_target_grid grid;
+    static satline_target_deviation deviation;
+    static satline_charge_fault_effect_found effect;
+    static satline_gain_found gain;
+    static satline_return_leakage_found leakage;
+    static satline_capacity_shape shape;
+    static satline_uncertain capacity;
+    satline_target_grid_init(&grid, sizeof grid);
+    grid.target = SATLINE_GRID_TARGET_SUBCOOLING;
+    grid.row_axis = SATLINE_GRID_AXIS_OUTDOOR_DRY_BULB;
+    grid.column_axis = SATLINE_GRID_AXIS_RETURN_DRY_BULB;
+    grid.row_count = 3;
+    grid.column_count = 2;
+    grid.rows = rows;
+    grid.columns = columns;
+    grid.cells = cells;
+    satline_target_grid_compare(&grid, &measured, &row, &column, 1, &deviation);
+    satline_charge_fault_effect(&charge, &indoor, &row, &effect);
+    satline_gain(&power, &expected, &power, &expected, 0.5, &gain);
+    satline_return_leakage(&cold, &indoor, &row, -1, &leakage);
+    satline_capacity_shape_init(&shape);
+    satline_expected_capacity_w(1e4, &column, &row, &shape, &capacity);
+}
 static void empty_one(void) { nothing(&SATLINE_R410A, pressure_pa, &result); }
 static void empty_full(void) { nothing_of_full(&SATLINE_R410A_FULL, temperature_k, &result); }
 static void empty_two(void) { nothing_more(&SATLINE_R410A, temperature_k, pressure_pa, &result); }
@@ -116,6 +144,7 @@ int run(void) {
     satline_reading_set(&reading, SATLINE_FIELD_SUCTION_LINE_TEMPERATURE_K, temperature_k);
     put_number("stack_bytes_dew_temperature", stack_of(dew));
     put_number("stack_bytes_superheat", stack_of(superheat));
+    put_number("stack_bytes_visit", stack_of(visit_small));
     put_number("stack_bytes_diagnose", stack_of(diagnose));
     satline_standing_init(&standing, sizeof standing);
     satline_standing_finding_init(&stands, sizeof stands);

@@ -32,7 +32,7 @@ const ARROWS: &[(&str, &[&str])] = &[
     // The pressure test's nitrogen is real, by its equation of state.
     ("visit", &["saturation", "identity", "eos"]),
     ("diagnosis", &["charge", "reading", "saturation", "identity"]),
-    ("text", &["charge", "diagnosis", "reading", "saturation", "identity", "refrigerant"]),
+    ("text", &["charge", "diagnosis", "reading", "saturation", "identity", "refrigerant", "visit"]),
 ];
 
 fn sources(folder: &Path, found: &mut Vec<PathBuf>) {

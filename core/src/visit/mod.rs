@@ -1,18 +1,26 @@
 //! What a visit to a unit computes besides the charge: whether what stands in a bottle or in a unit at rest has the
-//! pressure that it should have, whether a unit is tight and dry, and whether its tubes are strong enough.
+//! pressure that it should have; whether a unit is tight and dry, and its tubes strong enough; airflow by static pressure,
+//! a maker's own chart, delivered performance; and what another refrigerant would do in the unit.
 //!
-//! Works from the saturation curves alone, but for the pressure test (feature `eos`), so that an instrument links only
-//! the refrigerants that it names. What else in the catalogue would have such a pressure is asked of
-//! [`crate::refrigerant::matches`].
+//! Works from the saturation curves alone, but for the pressure test and the comparison of refrigerants (feature `eos`),
+//! so that an instrument links only the refrigerants that it names. What else in the catalogue would have such a pressure
+//! is asked of [`crate::refrigerant::matches`].
 
+pub mod airflow;
 mod answers;
+pub mod charge_fault;
 pub mod evacuation;
+pub mod grid;
 pub mod line_drop;
 #[cfg(feature = "eos")]
 mod nitrogen;
+pub mod performance;
 #[cfg(feature = "eos")]
 pub mod pressure_test;
+#[cfg(feature = "eos")]
+pub mod retrofit;
 pub mod standing;
+pub mod target_grid;
 pub mod tube_rating;
 mod water;
 

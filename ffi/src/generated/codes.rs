@@ -327,6 +327,160 @@ pub const SATLINE_STANDING_OUTCOME_EXCESS: i32 = 2;
 pub const SATLINE_STANDING_OUTCOME_TOO_LOW: i32 = 3;
 /// The pressure cannot be judged at these temperatures.
 pub const SATLINE_STANDING_OUTCOME_NOT_JUDGED: i32 = 4;
+/// The condensing temperature is the bubble temperature at the condensing pressure.
+pub const SATLINE_RETROFIT_CONDENSING_AT_BUBBLE: i32 = 1;
+/// The condensing temperature is the mean of bubble and dew temperature at the condensing pressure.
+pub const SATLINE_RETROFIT_CONDENSING_AT_MEAN: i32 = 2;
+/// The condensing temperature is the dew temperature at the condensing pressure.
+pub const SATLINE_RETROFIT_CONDENSING_AT_DEW: i32 = 3;
+/// Nothing looked at here speaks against it; the maker, the label and the local code still decide.
+pub const SATLINE_RETROFIT_OUTCOME_POSSIBLE: i32 = 1;
+/// Do not do this: the reasons say why.
+pub const SATLINE_RETROFIT_OUTCOME_BLOCKED: i32 = 2;
+/// It cannot be told until what the reason names is known.
+pub const SATLINE_RETROFIT_OUTCOME_CANNOT_TELL: i32 = 3;
+/// A unit made for a refrigerant that does not burn must not be filled with one that does: its relays, wiring, room and charge were never judged for it.
+pub const SATLINE_RETROFIT_REASON_FLAMMABLE_IN_CLASS_1_UNIT: i32 = 1;
+/// The new refrigerant burns more readily than the one that the unit was made for.
+pub const SATLINE_RETROFIT_REASON_MORE_FLAMMABLE: i32 = 2;
+/// The safety class of the new refrigerant is not known here, so it is taken to burn.
+pub const SATLINE_RETROFIT_REASON_CLASS_UNKNOWN: i32 = 3;
+/// The new refrigerant is of higher toxicity (class B) than the one the unit was made for.
+pub const SATLINE_RETROFIT_REASON_MORE_TOXIC: i32 = 4;
+/// The condensing pressure would be above the design pressure of the high side.
+pub const SATLINE_RETROFIT_REASON_CONDENSING_ABOVE_DESIGN: i32 = 5;
+/// At rest and hot, the pressure would be above the design pressure of the high side.
+pub const SATLINE_RETROFIT_REASON_STANDSTILL_ABOVE_DESIGN: i32 = 6;
+/// At rest, the pressure would be above the design pressure of the low side.
+pub const SATLINE_RETROFIT_REASON_LOW_SIDE_ABOVE_DESIGN: i32 = 7;
+/// The new refrigerant is above its critical temperature when the unit stands in the heat: its pressure at rest is then set by charge and volume, not by a saturation line.
+pub const SATLINE_RETROFIT_REASON_NO_LIQUID_AT_STANDSTILL: i32 = 8;
+/// The new refrigerant has the higher pressure and no design pressure was given: read it off the unit's plate.
+pub const SATLINE_RETROFIT_REASON_DESIGN_PRESSURE_NEEDED: i32 = 9;
+/// The new refrigerant's pressures are no higher than the old one's.
+pub const SATLINE_RETROFIT_REASON_PRESSURES_NO_HIGHER: i32 = 10;
+/// Running and at rest, the pressures are within the design pressure given.
+pub const SATLINE_RETROFIT_REASON_WITHIN_DESIGN: i32 = 11;
+/// The evaporating pressure would be below the standard atmosphere, where the old one's was not: any leak draws air and water in.
+pub const SATLINE_RETROFIT_REASON_MAY_DRAW_AIR: i32 = 12;
+/// Changing the refrigerant of a unit is for licensed people under the local code, which may forbid it; ask the unit's maker first.
+pub const SATLINE_RETROFIT_CAUTION_LICENSED_PRACTICE: i32 = 1;
+/// Label the unit with the new refrigerant, its mass and its oil, and take the old label's figures out of use.
+pub const SATLINE_RETROFIT_CAUTION_LABEL: i32 = 2;
+/// Recover all of the old refrigerant, evacuate, and never top one refrigerant up with another.
+pub const SATLINE_RETROFIT_CAUTION_RECOVER_ALL: i32 = 3;
+/// The new refrigerant commonly needs another kind of oil: old oil that does not come back starves the compressor. Ask its maker, and how little of the old oil may stay.
+pub const SATLINE_RETROFIT_CAUTION_CHANGE_OIL: i32 = 4;
+/// Where the mineral oil stays, watch the oil level: with long lines, risers or a suction accumulator it may not come back.
+pub const SATLINE_RETROFIT_CAUTION_OIL_MAY_NOT_RETURN: i32 = 5;
+/// Seals that swelled in a refrigerant with chlorine shrink and leak in one without: renew O-rings, valve cores and caps, and the filter-drier, and search for leaks again after a while.
+pub const SATLINE_RETROFIT_CAUTION_SEALS: i32 = 6;
+/// The new refrigerant burns: unit, room, charge, tools and cylinder must be rated for it, and the local code allow it.
+pub const SATLINE_RETROFIT_CAUTION_FLAMMABLE: i32 = 7;
+/// A blend with glide leaves the cylinder as liquid, metered to vapour before a running compressor; take superheat from dew and subcooling from bubble.
+pub const SATLINE_RETROFIT_CAUTION_CHARGE_AS_LIQUID: i32 = 8;
+/// The discharge would be hotter than the limit given: oil and valves suffer. Lower the superheat or do not do it.
+pub const SATLINE_RETROFIT_CAUTION_HOT_DISCHARGE: i32 = 9;
+/// The metering device would be too small or too large by more than a tenth: change the orifice or the valve, or its setting.
+pub const SATLINE_RETROFIT_CAUTION_METERING_DEVICE: i32 = 10;
+/// The capacity of the same compressor changes by more than a tenth: check the load, the airflow and the motor's current.
+pub const SATLINE_RETROFIT_CAUTION_CAPACITY_CHANGES: i32 = 11;
+/// Properties of one of the blends rest on an estimated parameter and are less certain: leave a margin to every limit.
+pub const SATLINE_RETROFIT_CAUTION_ESTIMATED: i32 = 12;
+/// No design pressure was given, so none was checked: read it off the unit's plate, relief valves and switches included.
+pub const SATLINE_RETROFIT_CAUTION_DESIGN_PRESSURE_NOT_GIVEN: i32 = 13;
+/// Set pressure switches and controls, and check the relief device, for the new refrigerant's pressures.
+pub const SATLINE_RETROFIT_CAUTION_PRESSURE_CONTROLS: i32 = 14;
+/// Mineral oil or alkylbenzene.
+pub const SATLINE_OIL_MINERAL_OR_ALKYLBENZENE: i32 = 1;
+/// Alkylbenzene or polyolester.
+pub const SATLINE_OIL_ALKYLBENZENE_OR_POLYOLESTER: i32 = 2;
+/// Polyolester; it draws water from the air, so keep it closed.
+pub const SATLINE_OIL_POLYOLESTER: i32 = 3;
+/// Polyolester; the hydrocarbon in the blend may carry mineral oil back in compact units, not in long lines or tall risers.
+pub const SATLINE_OIL_POLYOLESTER_MINERAL_MAY_DO: i32 = 4;
+/// Polyolester, or polyalkylene glycol where the compressor was made for it (vehicles, carbon dioxide): never one in place of the other without the maker's word.
+pub const SATLINE_OIL_POLYOLESTER_OR_POLYALKYLENE_GLYCOL: i32 = 5;
+/// Not known here: ask the compressor's maker.
+pub const SATLINE_OIL_ASK_THE_MAKER: i32 = 6;
+/// It is within the limit.
+pub const SATLINE_LIMIT_WITHIN: i32 = 1;
+/// It is above the limit.
+pub const SATLINE_LIMIT_ABOVE: i32 = 2;
+/// It is nearer to the limit than the measurement can tell: measure better.
+pub const SATLINE_LIMIT_CANNOT_TELL: i32 = 3;
+/// The measurements contradict each other: check each probe's place and that the air has settled.
+pub const SATLINE_LIMIT_CONTRADICTS: i32 = 4;
+/// A blower starts without warning and carries mains voltage: lock the power out before a hand goes in.
+pub const SATLINE_AIRFLOW_CAUTION_MOVING_PARTS: i32 = 1;
+/// Electrical work, and wiring a speed tap anew, follow local codes and belong to licensed practice.
+pub const SATLINE_AIRFLOW_CAUTION_LICENSED_PRACTICE: i32 = 2;
+/// Let the unit run until readings settle, registers open, the filter in place, the coil as wet or as dry as in the reading compared with.
+pub const SATLINE_AIRFLOW_CAUTION_SETTLE: i32 = 3;
+/// Return leaks and low airflow can draw combustion gas into the house: test draught and carbon monoxide where anything burns fuel.
+pub const SATLINE_AIRFLOW_CAUTION_COMBUSTION: i32 = 4;
+/// Superheat: suction line minus dew temperature, K.
+pub const SATLINE_GRID_TARGET_SUPERHEAT: i32 = 1;
+/// Subcooling: bubble minus liquid line temperature, K.
+pub const SATLINE_GRID_TARGET_SUBCOOLING: i32 = 2;
+/// Approach: liquid line minus outdoor dry bulb temperature, K.
+pub const SATLINE_GRID_TARGET_APPROACH: i32 = 3;
+/// Pressure at the liquid port, Pa absolute.
+pub const SATLINE_GRID_TARGET_LIQUID_PRESSURE: i32 = 4;
+/// Pressure at the discharge, Pa absolute.
+pub const SATLINE_GRID_TARGET_DISCHARGE_PRESSURE: i32 = 5;
+/// Pressure at the suction port, Pa absolute.
+pub const SATLINE_GRID_TARGET_SUCTION_PRESSURE: i32 = 6;
+/// Temperature of the discharge line, K.
+pub const SATLINE_GRID_TARGET_DISCHARGE_TEMPERATURE: i32 = 7;
+/// Temperature split: return minus supply dry bulb, K.
+pub const SATLINE_GRID_TARGET_TEMPERATURE_SPLIT: i32 = 8;
+/// Cooling or heating capacity, W.
+pub const SATLINE_GRID_TARGET_CAPACITY: i32 = 9;
+/// Electric power, W.
+pub const SATLINE_GRID_TARGET_POWER: i32 = 10;
+/// Outdoor dry bulb temperature, K.
+pub const SATLINE_GRID_AXIS_OUTDOOR_DRY_BULB: i32 = 1;
+/// Return dry bulb temperature, K.
+pub const SATLINE_GRID_AXIS_RETURN_DRY_BULB: i32 = 2;
+/// Return wet bulb temperature, K.
+pub const SATLINE_GRID_AXIS_RETURN_WET_BULB: i32 = 3;
+/// Pressure at the suction port, Pa absolute.
+pub const SATLINE_GRID_AXIS_SUCTION_PRESSURE: i32 = 4;
+/// Pressure at the liquid port, Pa absolute.
+pub const SATLINE_GRID_AXIS_LIQUID_PRESSURE: i32 = 5;
+/// Airflow over the indoor coil, m³/s.
+pub const SATLINE_GRID_AXIS_AIRFLOW: i32 = 6;
+/// Below the first row of the table: nothing is read beyond its ends.
+pub const SATLINE_GRID_GAP_BELOW_FIRST_ROW: i32 = 1;
+/// Above the last row of the table: nothing is read beyond its ends.
+pub const SATLINE_GRID_GAP_ABOVE_LAST_ROW: i32 = 2;
+/// Below the first column of the table: nothing is read beyond its ends.
+pub const SATLINE_GRID_GAP_BELOW_FIRST_COLUMN: i32 = 3;
+/// Above the last column of the table: nothing is read beyond its ends.
+pub const SATLINE_GRID_GAP_ABOVE_LAST_COLUMN: i32 = 4;
+/// The table is blank here: its maker gives no value, so there is none to test against.
+pub const SATLINE_GRID_GAP_BLANK: i32 = 5;
+/// There is no such row or column, and none between two of them.
+pub const SATLINE_GRID_GAP_BETWEEN_STEPS: i32 = 6;
+/// The inputs are too uncertain for this part of the table: within them it is blank or ends on both sides.
+pub const SATLINE_GRID_GAP_UNCERTAIN: i32 = 7;
+/// It is on target within the tolerance.
+pub const SATLINE_TARGET_OUTCOME_ON_TARGET: i32 = 1;
+/// It is below the target by more than the tolerance.
+pub const SATLINE_TARGET_OUTCOME_BELOW: i32 = 2;
+/// It is above the target by more than the tolerance.
+pub const SATLINE_TARGET_OUTCOME_ABOVE: i32 = 3;
+/// It is nearer to the end of the tolerance than the measurement can tell.
+pub const SATLINE_TARGET_OUTCOME_CANNOT_TELL: i32 = 4;
+/// The chart has no target at these conditions: weigh the charge in, or come back.
+pub const SATLINE_TARGET_OUTCOME_NO_VALID_TEST: i32 = 5;
+/// It delivers more, for the same conditions, than before.
+pub const SATLINE_GAIN_BETTER: i32 = 1;
+/// It delivers less, for the same conditions, than before.
+pub const SATLINE_GAIN_WORSE: i32 = 2;
+/// The difference is smaller than the measurement can tell.
+pub const SATLINE_GAIN_CANNOT_TELL: i32 = 3;
 /// It lies between dew and bubble pressure within the uncertainty. That does not prove what is inside: other refrigerants and mixtures of refrigerants can have the same pressure.
 pub const SATLINE_STANDING_REASON_WITHIN_BAND: i32 = 1;
 /// It is the bubble pressure within the uncertainty, as it must be where most is liquid. That does not prove what is inside: other refrigerants and mixtures of refrigerants can have the same pressure.
@@ -809,6 +963,98 @@ pub const SATLINE_NUMBER_OF_POSSIBLE_REFRIGERANTS_HIGHEST_REFRIGERANTS: f64 = 16
 pub const SATLINE_FULL_CHARGE_OF_THE_APPLIANCE_LOWEST_KG: f64 = 0.0;
 /// The highest accepted full charge of the appliance, kg.
 pub const SATLINE_FULL_CHARGE_OF_THE_APPLIANCE_HIGHEST_KG: f64 = 20000.0;
+/// The lowest accepted static pressure difference of air, Pa.
+pub const SATLINE_STATIC_PRESSURE_DIFFERENCE_OF_AIR_LOWEST_PA: f64 = 1.0;
+/// The highest accepted static pressure difference of air, Pa.
+pub const SATLINE_STATIC_PRESSURE_DIFFERENCE_OF_AIR_HIGHEST_PA: f64 = 2500.0;
+/// The lowest accepted external static pressure, Pa.
+pub const SATLINE_EXTERNAL_STATIC_PRESSURE_LOWEST_PA: f64 = 0.0;
+/// The highest accepted external static pressure, Pa.
+pub const SATLINE_EXTERNAL_STATIC_PRESSURE_HIGHEST_PA: f64 = 2500.0;
+/// The lowest accepted speed tap, number.
+pub const SATLINE_SPEED_TAP_LOWEST_NUMBER: f64 = 0.0;
+/// The highest accepted speed tap, number.
+pub const SATLINE_SPEED_TAP_HIGHEST_NUMBER: f64 = 64.0;
+/// The lowest accepted fan speed ratio, 1.
+pub const SATLINE_FAN_SPEED_RATIO_LOWEST_1: f64 = 0.2;
+/// The highest accepted fan speed ratio, 1.
+pub const SATLINE_FAN_SPEED_RATIO_HIGHEST_1: f64 = 5.0;
+/// The lowest accepted air density ratio, 1.
+pub const SATLINE_AIR_DENSITY_RATIO_LOWEST_1: f64 = 0.5;
+/// The highest accepted air density ratio, 1.
+pub const SATLINE_AIR_DENSITY_RATIO_HIGHEST_1: f64 = 2.0;
+/// The lowest accepted limit of fan power, W/cfm.
+pub const SATLINE_LIMIT_OF_FAN_POWER_LOWEST_W_CFM: f64 = 0.05;
+/// The highest accepted limit of fan power, W/cfm.
+pub const SATLINE_LIMIT_OF_FAN_POWER_HIGHEST_W_CFM: f64 = 5.0;
+/// The lowest accepted resistance over that when clean, 1.
+pub const SATLINE_RESISTANCE_OVER_THAT_WHEN_CLEAN_LOWEST_1: f64 = 1.0;
+/// The highest accepted resistance over that when clean, 1.
+pub const SATLINE_RESISTANCE_OVER_THAT_WHEN_CLEAN_HIGHEST_1: f64 = 20.0;
+/// The lowest accepted humidity ratio of leaking return air, kg/kg.
+pub const SATLINE_HUMIDITY_RATIO_OF_LEAKING_RETURN_AIR_LOWEST_KG_KG: f64 = 0.0;
+/// The highest accepted humidity ratio of leaking return air, kg/kg.
+pub const SATLINE_HUMIDITY_RATIO_OF_LEAKING_RETURN_AIR_HIGHEST_KG_KG: f64 = 0.2;
+/// The lowest accepted limit of return leakage, kg/kg.
+pub const SATLINE_LIMIT_OF_RETURN_LEAKAGE_LOWEST_KG_KG: f64 = 0.0;
+/// The highest accepted limit of return leakage, kg/kg.
+pub const SATLINE_LIMIT_OF_RETURN_LEAKAGE_HIGHEST_KG_KG: f64 = 1.0;
+/// The lowest accepted tolerance of a target, of the target.
+pub const SATLINE_TOLERANCE_OF_A_TARGET_LOWEST_OF_THE_TARGET: f64 = 0.0;
+/// The highest accepted tolerance of a target, of the target.
+pub const SATLINE_TOLERANCE_OF_A_TARGET_HIGHEST_OF_THE_TARGET: f64 = 1000000.0;
+/// The lowest accepted return wet bulb of an expected capacity, K.
+pub const SATLINE_RETURN_WET_BULB_OF_AN_EXPECTED_CAPACITY_LOWEST_K: f64 = 285.15;
+/// The highest accepted return wet bulb of an expected capacity, K.
+pub const SATLINE_RETURN_WET_BULB_OF_AN_EXPECTED_CAPACITY_HIGHEST_K: f64 = 297.15;
+/// The lowest accepted outdoor dry bulb of an expected capacity, K.
+pub const SATLINE_OUTDOOR_DRY_BULB_OF_AN_EXPECTED_CAPACITY_LOWEST_K: f64 = 291.15;
+/// The highest accepted outdoor dry bulb of an expected capacity, K.
+pub const SATLINE_OUTDOOR_DRY_BULB_OF_AN_EXPECTED_CAPACITY_HIGHEST_K: f64 = 319.15;
+/// The lowest accepted relative change of capacity, 1/K.
+pub const SATLINE_RELATIVE_CHANGE_OF_CAPACITY_LOWEST_1_K: f64 = -0.1;
+/// The highest accepted relative change of capacity, 1/K.
+pub const SATLINE_RELATIVE_CHANGE_OF_CAPACITY_HIGHEST_1_K: f64 = 0.1;
+/// The lowest accepted shared part of an uncertainty, 1.
+pub const SATLINE_SHARED_PART_OF_AN_UNCERTAINTY_LOWEST_1: f64 = 0.0;
+/// The highest accepted shared part of an uncertainty, 1.
+pub const SATLINE_SHARED_PART_OF_AN_UNCERTAINTY_HIGHEST_1: f64 = 1.0;
+/// The lowest accepted relative deviation of the charge, kg/kg.
+pub const SATLINE_RELATIVE_DEVIATION_OF_THE_CHARGE_LOWEST_KG_KG: f64 = -0.3;
+/// The highest accepted relative deviation of the charge, kg/kg.
+pub const SATLINE_RELATIVE_DEVIATION_OF_THE_CHARGE_HIGHEST_KG_KG: f64 = 0.3;
+/// The lowest accepted indoor dry bulb of a charge fault, K.
+pub const SATLINE_INDOOR_DRY_BULB_OF_A_CHARGE_FAULT_LOWEST_K: f64 = 293.15;
+/// The highest accepted indoor dry bulb of a charge fault, K.
+pub const SATLINE_INDOOR_DRY_BULB_OF_A_CHARGE_FAULT_HIGHEST_K: f64 = 301.15;
+/// The lowest accepted outdoor dry bulb of a charge fault, K.
+pub const SATLINE_OUTDOOR_DRY_BULB_OF_A_CHARGE_FAULT_LOWEST_K: f64 = 293.15;
+/// The highest accepted outdoor dry bulb of a charge fault, K.
+pub const SATLINE_OUTDOOR_DRY_BULB_OF_A_CHARGE_FAULT_HIGHEST_K: f64 = 313.15;
+/// The lowest accepted lines of a table axis, lines.
+pub const SATLINE_LINES_OF_A_TABLE_AXIS_LOWEST_LINES: f64 = 1.0;
+/// The highest accepted lines of a table axis, lines.
+pub const SATLINE_LINES_OF_A_TABLE_AXIS_HIGHEST_LINES: f64 = 256.0;
+/// The lowest accepted superheat or subcooling of a cycle, K.
+pub const SATLINE_SUPERHEAT_OR_SUBCOOLING_OF_A_CYCLE_LOWEST_K: f64 = 0.0;
+/// The highest accepted superheat or subcooling of a cycle, K.
+pub const SATLINE_SUPERHEAT_OR_SUBCOOLING_OF_A_CYCLE_HIGHEST_K: f64 = 60.0;
+/// The lowest accepted isentropic efficiency, W/W.
+pub const SATLINE_ISENTROPIC_EFFICIENCY_LOWEST_W_W: f64 = 0.2;
+/// The highest accepted isentropic efficiency, W/W.
+pub const SATLINE_ISENTROPIC_EFFICIENCY_HIGHEST_W_W: f64 = 1.0;
+/// The lowest accepted useful share of the superheat, K/K.
+pub const SATLINE_USEFUL_SHARE_OF_THE_SUPERHEAT_LOWEST_K_K: f64 = 0.0;
+/// The highest accepted useful share of the superheat, K/K.
+pub const SATLINE_USEFUL_SHARE_OF_THE_SUPERHEAT_HIGHEST_K_K: f64 = 1.0;
+/// The lowest accepted charge ratio, kg/kg.
+pub const SATLINE_CHARGE_RATIO_LOWEST_KG_KG: f64 = 0.1;
+/// The highest accepted charge ratio, kg/kg.
+pub const SATLINE_CHARGE_RATIO_HIGHEST_KG_KG: f64 = 10.0;
+/// The lowest accepted starting share of the charge, kg/kg.
+pub const SATLINE_STARTING_SHARE_OF_THE_CHARGE_LOWEST_KG_KG: f64 = 0.1;
+/// The highest accepted starting share of the charge, kg/kg.
+pub const SATLINE_STARTING_SHARE_OF_THE_CHARGE_HIGHEST_KG_KG: f64 = 1.0;
 /// The lowest accepted time since the last change, min.
 pub const SATLINE_TIME_SINCE_THE_LAST_CHANGE_LOWEST_MIN: f64 = 0.0;
 /// The highest accepted time since the last change, min.

@@ -172,6 +172,145 @@ pub extern "C" fn satline_needed_for_sentence(number: i32) -> *const c_char {
     text.as_ptr()
 }
 
+/// SATLINE_RETROFIT_OUTCOME_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_retrofit_outcome_sentence(number: i32) -> *const c_char {
+    let text = match number {
+        1 => c"Nothing looked at here speaks against it; the maker, the label and the local code still decide.",
+        2 => c"Do not do this: the reasons say why.",
+        3 => c"It cannot be told until what the reason names is known.",
+        _ => c"unknown",
+    };
+    text.as_ptr()
+}
+
+/// SATLINE_RETROFIT_REASON_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_retrofit_reason_sentence(number: i32) -> *const c_char {
+    let text = match number {
+        1 => c"A unit made for a refrigerant that does not burn must not be filled with one that does: its relays, wiring, room and charge were never judged for it.",
+        2 => c"The new refrigerant burns more readily than the one that the unit was made for.",
+        3 => c"The safety class of the new refrigerant is not known here, so it is taken to burn.",
+        4 => c"The new refrigerant is of higher toxicity (class B) than the one the unit was made for.",
+        5 => c"The condensing pressure would be above the design pressure of the high side.",
+        6 => c"At rest and hot, the pressure would be above the design pressure of the high side.",
+        7 => c"At rest, the pressure would be above the design pressure of the low side.",
+        8 => c"The new refrigerant is above its critical temperature when the unit stands in the heat: its pressure at rest is then set by charge and volume, not by a saturation line.",
+        9 => c"The new refrigerant has the higher pressure and no design pressure was given: read it off the unit's plate.",
+        10 => c"The new refrigerant's pressures are no higher than the old one's.",
+        11 => c"Running and at rest, the pressures are within the design pressure given.",
+        12 => c"The evaporating pressure would be below the standard atmosphere, where the old one's was not: any leak draws air and water in.",
+        _ => c"unknown",
+    };
+    text.as_ptr()
+}
+
+/// SATLINE_RETROFIT_CAUTION_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_retrofit_caution_sentence(number: i32) -> *const c_char {
+    let text = match number {
+        1 => c"Changing the refrigerant of a unit is for licensed people under the local code, which may forbid it; ask the unit's maker first.",
+        2 => c"Label the unit with the new refrigerant, its mass and its oil, and take the old label's figures out of use.",
+        3 => c"Recover all of the old refrigerant, evacuate, and never top one refrigerant up with another.",
+        4 => c"The new refrigerant commonly needs another kind of oil: old oil that does not come back starves the compressor. Ask its maker, and how little of the old oil may stay.",
+        5 => c"Where the mineral oil stays, watch the oil level: with long lines, risers or a suction accumulator it may not come back.",
+        6 => c"Seals that swelled in a refrigerant with chlorine shrink and leak in one without: renew O-rings, valve cores and caps, and the filter-drier, and search for leaks again after a while.",
+        7 => c"The new refrigerant burns: unit, room, charge, tools and cylinder must be rated for it, and the local code allow it.",
+        8 => c"A blend with glide leaves the cylinder as liquid, metered to vapour before a running compressor; take superheat from dew and subcooling from bubble.",
+        9 => c"The discharge would be hotter than the limit given: oil and valves suffer. Lower the superheat or do not do it.",
+        10 => c"The metering device would be too small or too large by more than a tenth: change the orifice or the valve, or its setting.",
+        11 => c"The capacity of the same compressor changes by more than a tenth: check the load, the airflow and the motor's current.",
+        12 => c"Properties of one of the blends rest on an estimated parameter and are less certain: leave a margin to every limit.",
+        13 => c"No design pressure was given, so none was checked: read it off the unit's plate, relief valves and switches included.",
+        14 => c"Set pressure switches and controls, and check the relief device, for the new refrigerant's pressures.",
+        _ => c"unknown",
+    };
+    text.as_ptr()
+}
+
+/// SATLINE_OIL_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_oil_sentence(number: i32) -> *const c_char {
+    let text = match number {
+        1 => c"Mineral oil or alkylbenzene.",
+        2 => c"Alkylbenzene or polyolester.",
+        3 => c"Polyolester; it draws water from the air, so keep it closed.",
+        4 => c"Polyolester; the hydrocarbon in the blend may carry mineral oil back in compact units, not in long lines or tall risers.",
+        5 => c"Polyolester, or polyalkylene glycol where the compressor was made for it (vehicles, carbon dioxide): never one in place of the other without the maker's word.",
+        6 => c"Not known here: ask the compressor's maker.",
+        _ => c"unknown",
+    };
+    text.as_ptr()
+}
+
+/// SATLINE_LIMIT_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_limit_sentence(number: i32) -> *const c_char {
+    let text = match number {
+        1 => c"It is within the limit.",
+        2 => c"It is above the limit.",
+        3 => c"It is nearer to the limit than the measurement can tell: measure better.",
+        4 => c"The measurements contradict each other: check each probe's place and that the air has settled.",
+        _ => c"unknown",
+    };
+    text.as_ptr()
+}
+
+/// SATLINE_AIRFLOW_CAUTION_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_airflow_caution_sentence(number: i32) -> *const c_char {
+    let text = match number {
+        1 => c"A blower starts without warning and carries mains voltage: lock the power out before a hand goes in.",
+        2 => c"Electrical work, and wiring a speed tap anew, follow local codes and belong to licensed practice.",
+        3 => c"Let the unit run until readings settle, registers open, the filter in place, the coil as wet or as dry as in the reading compared with.",
+        4 => c"Return leaks and low airflow can draw combustion gas into the house: test draught and carbon monoxide where anything burns fuel.",
+        _ => c"unknown",
+    };
+    text.as_ptr()
+}
+
+/// SATLINE_GRID_GAP_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_grid_gap_sentence(number: i32) -> *const c_char {
+    let text = match number {
+        1 => c"Below the first row of the table: nothing is read beyond its ends.",
+        2 => c"Above the last row of the table: nothing is read beyond its ends.",
+        3 => c"Below the first column of the table: nothing is read beyond its ends.",
+        4 => c"Above the last column of the table: nothing is read beyond its ends.",
+        5 => c"The table is blank here: its maker gives no value, so there is none to test against.",
+        6 => c"There is no such row or column, and none between two of them.",
+        7 => c"The inputs are too uncertain for this part of the table: within them it is blank or ends on both sides.",
+        _ => c"unknown",
+    };
+    text.as_ptr()
+}
+
+/// SATLINE_TARGET_OUTCOME_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_target_outcome_sentence(number: i32) -> *const c_char {
+    let text = match number {
+        1 => c"It is on target within the tolerance.",
+        2 => c"It is below the target by more than the tolerance.",
+        3 => c"It is above the target by more than the tolerance.",
+        4 => c"It is nearer to the end of the tolerance than the measurement can tell.",
+        5 => c"The chart has no target at these conditions: weigh the charge in, or come back.",
+        _ => c"unknown",
+    };
+    text.as_ptr()
+}
+
+/// SATLINE_GAIN_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_gain_sentence(number: i32) -> *const c_char {
+    let text = match number {
+        1 => c"It delivers more, for the same conditions, than before.",
+        2 => c"It delivers less, for the same conditions, than before.",
+        3 => c"The difference is smaller than the measurement can tell.",
+        _ => c"unknown",
+    };
+    text.as_ptr()
+}
+
 /// SATLINE_STANDING_OUTCOME_... in words; "unknown" for a number that is none. Never null; lives for ever.
 #[unsafe(no_mangle)]
 pub extern "C" fn satline_standing_outcome_sentence(number: i32) -> *const c_char {

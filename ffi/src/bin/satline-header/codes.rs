@@ -6,7 +6,12 @@ use satline::diagnosis::{
 };
 use satline::reading::{Compressor, Metering, MeteringPlace, Mode, Stage};
 use satline::safety;
+use satline::visit::airflow::{AirflowCaution, LimitOutcome};
+use satline::visit::grid::GridGap;
+use satline::visit::performance::GainOutcome;
+use satline::visit::retrofit::{CondensingAt, OilFamily, RetrofitCaution, RetrofitOutcome, RetrofitReason};
 use satline::visit::standing::{self, Liquid, Outcome};
+use satline::visit::target_grid::{GridAxis, GridTarget, TargetOutcome};
 use std::fmt::Write as _;
 
 pub fn write() -> String {
@@ -56,6 +61,18 @@ pub fn write() -> String {
         NeededFor "needed_for";
         Liquid "standing_liquid";
         Outcome "standing_outcome";
+        CondensingAt "retrofit_condensing_at";
+        RetrofitOutcome "retrofit_outcome";
+        RetrofitReason "retrofit_reason";
+        RetrofitCaution "retrofit_caution";
+        OilFamily "oil";
+        LimitOutcome "limit";
+        AirflowCaution "airflow_caution";
+        GridTarget "grid_target";
+        GridAxis "grid_axis";
+        GridGap "grid_gap";
+        TargetOutcome "target_outcome";
+        GainOutcome "gain";
     }
     for answer in standing::Reason::ALL {
         constant(&mut out, answer.sentence(), &["standing_reason", answer.name()], answer.number());

@@ -34,6 +34,10 @@ const SOURCES: &[&str] = &[
     "coil.rs",
     "evacuation.rs",
     "tube_rating.rs",
+    "uncertain.rs",
+    "airflow.rs",
+    "target_grid.rs",
+    "performance.rs",
     "full.rs",
     "generated/full.rs",
     "saturated.rs",
@@ -41,6 +45,7 @@ const SOURCES: &[&str] = &[
     "cylinder.rs",
     "capacity.rs",
     "pressure_test.rs",
+    "retrofit.rs",
     "generated/words.rs",
 ];
 

@@ -4,7 +4,12 @@
 use satline::charge::{Action, NoValidTest};
 use satline::diagnosis::{Advice, Caution, Charge, ChargeStatus, NeededFor, NextCheck, Reason, ValueName};
 use satline::safety;
+use satline::visit::airflow::{AirflowCaution, LimitOutcome};
+use satline::visit::grid::GridGap;
+use satline::visit::performance::GainOutcome;
+use satline::visit::retrofit::{OilFamily, RetrofitCaution, RetrofitOutcome, RetrofitReason};
 use satline::visit::standing;
+use satline::visit::target_grid::TargetOutcome;
 use std::fmt::Write as _;
 
 pub fn write() -> String {
@@ -25,6 +30,15 @@ pub fn write() -> String {
         Advice "advice" "ADVICE";
         Caution "caution" "CAUTION";
         NeededFor "needed_for" "NEEDED_FOR";
+        RetrofitOutcome "retrofit_outcome" "RETROFIT_OUTCOME";
+        RetrofitReason "retrofit_reason" "RETROFIT_REASON";
+        RetrofitCaution "retrofit_caution" "RETROFIT_CAUTION";
+        OilFamily "oil" "OIL";
+        LimitOutcome "limit" "LIMIT";
+        AirflowCaution "airflow_caution" "AIRFLOW_CAUTION";
+        GridGap "grid_gap" "GRID_GAP";
+        TargetOutcome "target_outcome" "TARGET_OUTCOME";
+        GainOutcome "gain" "GAIN";
     }
     let rows = standing::Outcome::ALL.iter().map(|answer| (answer.number(), answer.sentence()));
     function(&mut out, "satline_standing_outcome_sentence", "STANDING_OUTCOME", rows);
