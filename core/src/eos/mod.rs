@@ -5,6 +5,7 @@
 //! points, densities and the critical point. Everything is in SI units with molar densities, on the stack.
 
 mod caloric;
+mod conductivity;
 mod critical;
 mod density;
 mod envelope;
@@ -26,6 +27,7 @@ mod reference;
 mod root;
 mod special;
 mod state;
+mod surface_tension;
 mod term;
 mod vessel;
 mod viscosity;
