@@ -42,7 +42,7 @@ pub(super) struct Crossover {
 }
 
 impl Enhancement {
-    /// W/(m·K) of a pure fluid at a temperature in K and a molar density in mol/m³, above 0.
+    /// W/(m·K) of a pure fluid at a temperature in K and a molar density in mol/m³.
     pub(super) fn at(&self, mixture: &Mixture, temperature: f64, density: f64) -> Result<f64, Error> {
         let [fluid] = mixture.model().fluids else { return Ok(0.0) };
         match self {
@@ -61,6 +61,9 @@ impl Enhancement {
 impl Crossover {
     fn at(&self, mixture: &Mixture, temperature: f64, density: f64) -> Result<f64, Error> {
         let [fluid] = mixture.model().fluids else { return Ok(0.0) };
+        if density == 0.0 {
+            return Ok(0.0);
+        }
         let rt = mixture.gas_constant * temperature;
         let here = mixture.bulk_phase(temperature, density).residual;
         let reference = mixture.bulk_phase(self.reference_temperature, density).residual;

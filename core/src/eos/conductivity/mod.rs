@@ -45,7 +45,7 @@ struct Correlation {
     lowest_temperature: f64,
     /// Highest temperature in K, here at most 500 where the enhancement needs the viscosity, which ends there.
     highest_temperature: f64,
-    /// Highest pressure in Pa; where the equation of state's is lower, that.
+    /// Highest pressure in Pa.
     highest_pressure: f64,
     form: Form,
     /// Stated relative error.
@@ -85,8 +85,8 @@ impl Mixture {
     /// Thermal conductivity in W/(m·K) of one phase at a temperature in K and a molar density in mol/m³; at a density of 0,
     /// of the dilute gas.
     ///
-    /// Range: that of the published correlation, at most from the lowest to the highest temperature and to the highest
-    /// pressure of the equation of state. Error: see [`Mixture::thermal_conductivity_error`].
+    /// Range: that of the published correlation, at most from the lowest to the highest temperature of the equation of state
+    /// and to 500 K. Error: see [`Mixture::thermal_conductivity_error`].
     ///
     /// ```
     /// use satline::eos::{End, Mixture, model};
@@ -114,7 +114,6 @@ impl Mixture {
         self.check_phase(fluid, correlation, temperature, density)?;
         match &correlation.form {
             Form::R23 => Ok(r23::conductivity(temperature, density)),
-            Form::Parts { dilute, .. } if density == 0.0 => Ok(dilute.at(fluid, temperature)),
             Form::Parts { dilute, residual, enhancement } => Ok(dilute.at(fluid, temperature)
                 + residual.at(temperature, density * fluid.molar_mass)
                 + enhancement.at(self, temperature, density)?),
@@ -163,7 +162,7 @@ impl Mixture {
                 }
             }
         }
-        let highest = correlation.highest_pressure.min(fluid.highest_pressure) * (1.0 + ROUNDING);
+        let highest = correlation.highest_pressure * (1.0 + ROUNDING);
         // A saturated liquid so cold that rounding makes its pressure negative is not refused.
         let pressure = self.bulk_phase(temperature, density).pressure.max(0.0);
         bounds::within("pressure for a thermal conductivity", "Pa", pressure, 0.0, highest, PRESSURE_ADVICE)?;

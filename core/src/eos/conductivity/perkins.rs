@@ -74,7 +74,7 @@ pub(super) static R1234YF: Correlation = Correlation {
     designation: "R-1234yf",
     lowest_temperature: 240.0,
     highest_temperature: 410.0,
-    highest_pressure: 30000000.0,
+    highest_pressure: 23000000.0,
     form: Form::Parts {
         dilute: Dilute::Powers { temperature: 367.85, coefficients: &[-0.0102778, 0.0291098, 0.000860643] },
         residual: Residual::Linear {
@@ -105,7 +105,7 @@ pub(super) static R1234ZEE: Correlation = Correlation {
     designation: "R-1234ze(E)",
     lowest_temperature: 213.15,
     highest_temperature: 420.0,
-    highest_pressure: 100000000.0,
+    highest_pressure: 23000000.0,
     form: Form::Parts {
         dilute: Dilute::Powers { temperature: 382.52, coefficients: &[-0.0103589, 0.0308929, 0.000230348] },
         residual: Residual::Linear {
@@ -138,7 +138,7 @@ pub(super) static R1233ZDE: Correlation = Correlation {
     designation: "R-1233zd(E)",
     lowest_temperature: 204.0,
     highest_temperature: 450.0,
-    highest_pressure: 100000000.0,
+    highest_pressure: 67000000.0,
     form: Form::Parts {
         dilute: Dilute::Powers { temperature: 439.6, coefficients: &[-0.0140033, 0.037816, -0.00245832] },
         residual: Residual::Linear {

@@ -1,7 +1,6 @@
 //! Surface tension between the liquid and the vapour of a pure refrigerant, where a correlation is published.
 //!
-//! Not available for blends, nor for R-1224yd(Z), R-1233zd(E), R-1336mzz(E) and R-1336mzz(Z): only estimates of these were
-//! found, or a publication whose numbers could not be read and checked.
+//! Not available for blends, nor for R-1224yd(Z), R-1336mzz(E) and R-1336mzz(Z), of which only estimates were found.
 
 mod correlations;
 
