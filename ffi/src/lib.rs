@@ -27,4 +27,6 @@ mod standing;
 mod state;
 mod status;
 mod target;
+#[cfg(feature = "eos")]
+mod transport;
 mod version;

@@ -4,6 +4,7 @@
 //! ([`pair`]). A [`Mixture`] is a model at a composition; it gives pressure and fugacities of a phase, bubble and dew
 //! points, densities and the critical point. Everything is in SI units with molar densities, on the stack.
 
+mod by_mass;
 mod caloric;
 mod conductivity;
 mod critical;

@@ -15,7 +15,6 @@ mod parts;
 mod perkins;
 mod r23;
 
-use super::equilibrium::End;
 use super::fluid::PureFluid;
 use super::mixture::Mixture;
 use crate::bounds;
@@ -27,11 +26,9 @@ const QUANTITY: &str = "thermal conductivity";
 const TEMPERATURE_ADVICE: &str = "the published correlation holds between these temperatures";
 const DENSITY: &str = "density for a thermal conductivity";
 const DENSITY_ADVICE: &str = "give the molar density of one phase, in mol/m3, as the equation of state gives it";
-const PHASE_ADVICE: &str = "beyond that density liquid and vapour stand together: give the density of one of them";
 const PRESSURE_ADVICE: &str = "at that temperature and density the pressure is above what the correlation holds for";
 
-/// How far, relatively, a density may lie on the wrong side of saturation and a pressure above the highest: what rounding
-/// and conversions leave.
+/// How far, relatively, a pressure may lie above the highest: what rounding and conversions leave.
 const ROUNDING: f64 = 1e-6;
 /// No liquid is denser than this, in terms of the reducing density.
 const HIGHEST_REDUCED_DENSITY: f64 = 4.0;
@@ -151,17 +148,7 @@ impl Mixture {
         if density == 0.0 {
             return Ok(());
         }
-        if temperature < fluid.critical_temperature * (1.0 - bounds::NEAREST_TO_CRITICAL) {
-            // Nearest to the critical point there may be none, and then little to tell apart.
-            if let Ok(point) = self.at_temperature(End::Bubble, temperature) {
-                let (vapor, liquid) = (point.incipient_density(), point.bulk_density);
-                if density > vapor * (1.0 + ROUNDING) && density < liquid * (1.0 - ROUNDING) {
-                    let thin = density - vapor < liquid - density;
-                    let (lower, upper) = if thin { (0.0, vapor) } else { (liquid, densest) };
-                    return Err(bounds::refuse(DENSITY, "mol/m3", density, lower, upper, PHASE_ADVICE));
-                }
-            }
-        }
+        self.check_one_phase(DENSITY, temperature, density)?;
         let highest = correlation.highest_pressure * (1.0 + ROUNDING);
         // A saturated liquid so cold that rounding makes its pressure negative is not refused.
         let pressure = self.bulk_phase(temperature, density).pressure.max(0.0);

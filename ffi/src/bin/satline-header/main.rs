@@ -31,6 +31,7 @@ const SOURCES: &[&str] = &[
     "full.rs",
     "generated/full.rs",
     "state.rs",
+    "transport.rs",
     "generated/words.rs",
 ];
 
