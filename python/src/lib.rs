@@ -7,6 +7,7 @@ mod leak;
 mod raise;
 mod refrigerant;
 mod state;
+mod transport;
 mod units;
 mod visit;
 
