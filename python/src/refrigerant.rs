@@ -233,7 +233,7 @@ impl Refrigerant {
     ///
     /// >>> liquid = satline.refrigerant("R-410A").saturated_liquid(300.0)
     /// >>> round(1e6 * satline.refrigerant("R-410A").viscosity_pa_s(300.0, liquid.density_kg_m3))
-    /// 119
+    /// 122
     fn viscosity_pa_s<'py>(
         &self,
         temperature_k: &Bound<'py, PyAny>,

@@ -42,9 +42,8 @@ def test_arrays_are_their_elements():
 
 def test_every_refrigerant_has_a_viscosity(each_refrigerant):
     low, high = each_refrigerant.temperature_range_k
-    temperature = min(max(0.5 * (low + high), 215.0), 450.0)
-    viscosity = each_refrigerant.viscosity_pa_s(temperature, each_refrigerant.saturated_vapor(temperature).density_kg_m3)
-    assert 5e-6 < viscosity < 3e-5 and 0.0 < each_refrigerant.viscosity_error <= 0.3
+    gas = each_refrigerant.viscosity_pa_s(min(max(0.5 * (low + high), 215.0), 450.0), 0.0)
+    assert 5e-6 < gas < 3e-5 and 0.0 < each_refrigerant.viscosity_error <= 0.3
 
 
 def test_what_is_not_published_is_not_available():
