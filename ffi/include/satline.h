@@ -4993,6 +4993,61 @@ int32_t satline_retrofit_starting_charge_kg(const struct satline_uncertain *old_
                                             double share,
                                             struct satline_uncertain *charge_kg);
 
+// Viscosity in Pa s of one phase of the refrigerant's composition. Not in the library for microcontrollers, nor are the
+// functions below.
+//
+// temperature_k: kelvin, from the highest of the components' lowest temperatures (R-1234yf, R-1234ze(E) and R-E170:
+// 213.15) to the lowest of their highest, at most 500. density_kg_m3: kilograms a cubic metre, of one phase, as
+// satline_state.density_kg_m3 of a liquid or a vapour; 0 for the dilute gas.
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE (outside these, or a density that is clearly one of liquid and vapour together),
+// SATLINE_STATUS_NOT_FINITE, SATLINE_STATUS_NULL_POINTER, SATLINE_STATUS_VERSION_MISMATCH.
+int32_t satline_viscosity_pa_s(const struct satline_refrigerant_full *refrigerant,
+                               double temperature_k,
+                               double density_kg_m3,
+                               double *viscosity_pa_s);
+
+// Stated relative error of the refrigerant's viscosities, as 0.15 for 15 %.
+//
+// Status: SATLINE_STATUS_NULL_POINTER, SATLINE_STATUS_VERSION_MISMATCH.
+int32_t satline_viscosity_error(const struct satline_refrigerant_full *refrigerant, double *viscosity_error);
+
+// Thermal conductivity in W/(m K) of one phase of a pure refrigerant, where a correlation is published.
+//
+// temperature_k: kelvin, in the correlation's range. density_kg_m3: as satline_viscosity_pa_s.
+//
+// Status: SATLINE_STATUS_NOT_AVAILABLE (a blend, or none is published), SATLINE_STATUS_OUT_OF_RANGE (outside the
+// correlation's range of temperature and pressure, or a density of liquid and vapour together), SATLINE_STATUS_NOT_FINITE,
+// SATLINE_STATUS_NULL_POINTER, SATLINE_STATUS_VERSION_MISMATCH.
+int32_t satline_thermal_conductivity_w_m_k(const struct satline_refrigerant_full *refrigerant,
+                                           double temperature_k,
+                                           double density_kg_m3,
+                                           double *thermal_conductivity_w_m_k);
+
+// Stated relative error of the refrigerant's thermal conductivity, as 0.05 for 5 %; near the critical point it is larger.
+//
+// Status: SATLINE_STATUS_NOT_AVAILABLE (a blend, or none is published), SATLINE_STATUS_NULL_POINTER,
+// SATLINE_STATUS_VERSION_MISMATCH.
+int32_t satline_thermal_conductivity_error(const struct satline_refrigerant_full *refrigerant,
+                                           double *thermal_conductivity_error);
+
+// Surface tension in N/m of a pure refrigerant's liquid under its own vapour, where a correlation is published.
+//
+// temperature_k: kelvin, from the correlation's lowest to its critical temperature.
+//
+// Status: SATLINE_STATUS_NOT_AVAILABLE (a blend, or none is published), SATLINE_STATUS_OUT_OF_RANGE,
+// SATLINE_STATUS_NOT_FINITE, SATLINE_STATUS_NULL_POINTER, SATLINE_STATUS_VERSION_MISMATCH.
+int32_t satline_surface_tension_n_m(const struct satline_refrigerant_full *refrigerant,
+                                    double temperature_k,
+                                    double *surface_tension_n_m);
+
+// Stated relative error of the refrigerant's surface tension, as 0.05 for 5 %; near the critical point at least 0.2 mN/m.
+//
+// Status: SATLINE_STATUS_NOT_AVAILABLE (a blend, or none is published), SATLINE_STATUS_NULL_POINTER,
+// SATLINE_STATUS_VERSION_MISMATCH.
+int32_t satline_surface_tension_error(const struct satline_refrigerant_full *refrigerant,
+                                      double *surface_tension_error);
+
 // SATLINE_CHARGE_... in words; "unknown" for a number that is none. Never null; lives for ever.
 const char *satline_charge_sentence(int32_t number);
 

@@ -41,6 +41,8 @@ mod state;
 mod status;
 mod target;
 mod target_grid;
+#[cfg(feature = "eos")]
+mod transport;
 mod tube_rating;
 mod uncertain;
 mod version;

@@ -11,6 +11,7 @@ mod raise;
 mod refrigerant;
 mod safety;
 mod state;
+mod transport;
 mod units;
 mod visit;
 mod visit_airflow;

@@ -46,6 +46,7 @@ const SOURCES: &[&str] = &[
     "capacity.rs",
     "pressure_test.rs",
     "retrofit.rs",
+    "transport.rs",
     "generated/words.rs",
 ];
 
