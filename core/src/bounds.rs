@@ -146,6 +146,15 @@ bounds! {
     /// How many temperatures are given.
     TEMPERATURE_COUNT = "number of temperatures" ["places"] 1.0 .. 16.0,
         "give the temperature of every part that may hold liquid, at least one";
+    /// Inside diameter of a tube: from a capillary to more than any line set has.
+    INSIDE_DIAMETER = "inside diameter of the tube" ["m"] 5e-4 .. 0.3,
+        "give metres, not millimetres or inches";
+    /// Outside diameter of a tube.
+    OUTSIDE_DIAMETER = "outside diameter of the tube" ["m"] 1e-3 .. 0.31,
+        "give metres, not millimetres or inches";
+    /// Wall thickness of a tube; it must also stay below the radius.
+    WALL = "wall thickness of the tube" ["m"] 1e-5 .. 0.02,
+        "give metres, not millimetres or inches";
     /// Time since the last change to the unit.
     MINUTES = "time since the last change" ["min"] 0.0 .. 1e6,
         "give minutes since start, or since charge or airflow were last changed";

@@ -25,6 +25,7 @@ const ARROWS: &[(&str, &[&str])] = &[
     ("refrigerant", &["identity", "saturation", "eos", "visit"]),
     ("reading", &["saturation"]),
     ("charge", &["reading", "saturation"]),
+    ("lineset", &["saturation", "identity", "refrigerant", "eos"]),
     ("visit", &["saturation", "identity"]),
     ("diagnosis", &["charge", "reading", "saturation", "identity"]),
     ("text", &["charge", "diagnosis", "reading", "saturation", "identity", "refrigerant"]),
