@@ -155,6 +155,18 @@ bounds! {
     /// Wall thickness of a tube; it must also stay below the radius.
     WALL = "wall thickness of the tube" ["m"] 1e-5 .. 0.02,
         "give metres, not millimetres or inches";
+    /// Length of one line of a line set.
+    LINE_LENGTH = "length of the line" ["m"] 0.0 .. 300.0,
+        "give metres of tube, bends included; it cannot be negative";
+    /// Length of line set that a factory charge covers.
+    COVERED_LENGTH = "length that the factory charge covers" ["m"] 0.0 .. 100.0,
+        "give metres, from the unit's label: often 4.6 m (15 ft); 0 where it covers none";
+    /// One standard uncertainty of a length.
+    LENGTH_UNCERTAINTY = "uncertainty of the length" ["m"] 0.0 .. 30.0,
+        "give one standard uncertainty in metres: a limit of error divided by 1.73";
+    /// Mass of refrigerant per length of line set.
+    CHARGE_PER_LENGTH = "charge per length of line set" ["kg/m"] 0.0 .. 30.0,
+        "give kilograms per metre: 1 oz/ft is 0.0930 kg/m, and 100 g/m is 0.1";
     /// Time since the last change to the unit.
     MINUTES = "time since the last change" ["min"] 0.0 .. 1e6,
         "give minutes since start, or since charge or airflow were last changed";
