@@ -20,8 +20,8 @@ pub use charge::{LineCharge, LineSetCharge, line_set_charge};
 pub use compact::{Compact, LIQUID_ERROR, VAPOR_ERROR, flashed_error};
 pub use density::{Behind, Flashed, LineDensities};
 pub use set::{
-    Covered, DEFAULT_LENGTH_UNCERTAINTY_M, DEFAULT_PRESSURE_UNCERTAINTY_PA, DEFAULT_TEMPERATURE_UNCERTAINTY_K, Line,
-    LineSet, OutdoorDevice,
+    Covered, DEFAULT_LENGTH_UNCERTAINTY_M, DEFAULT_TEMPERATURE_UNCERTAINTY_K, Line, LineSet, OutdoorDevice,
+    default_pressure_uncertainty_pa,
 };
 pub use slip::{SLIP_ALLOWANCE, void_fraction};
 pub use tube::{DRAWN_COPPER_ROUGHNESS_M, Temper, Tube};

@@ -15,9 +15,17 @@ pub const DEFAULT_LENGTH_UNCERTAINTY_M: f64 = 0.3048 / SQRT_3;
 /// Standard uncertainty of a line's temperature where none is stated, K: a thermometer with a limit of error of 1.4 °F
 /// (0.1 % of its Fahrenheit value and 1.3 °F at 100 °F: California Title 24, RA3.2, 2008, from memory).
 pub const DEFAULT_TEMPERATURE_UNCERTAINTY_K: f64 = 1.4 * KELVIN_PER_FAHRENHEIT / SQRT_3;
-/// Standard uncertainty of a line's pressure where none is stated, Pa: a gauge with a limit of error of 7 psi (RA3.2, 2013,
-/// liquid side; from memory).
-pub const DEFAULT_PRESSURE_UNCERTAINTY_PA: f64 = 7.0 * PASCALS_PER_PSI / SQRT_3;
+/// Limit of error of a gauge, Pa (7 psi: RA3.2, 2013, liquid side; from memory), and as a share of the pressure, since a
+/// gauge suits its refrigerant (our own allowance); the smaller of the two counts.
+const GAUGE_LIMIT: (f64, f64) = (7.0 * PASCALS_PER_PSI, 0.05);
+
+/// Standard uncertainty of a line's pressure where none is stated, Pa: a gauge with a limit of error of 7 psi, or of a
+/// twentieth of the pressure where that is less.
+#[must_use]
+pub const fn default_pressure_uncertainty_pa(pressure: f64) -> f64 {
+    let (limit, share) = GAUGE_LIMIT;
+    limit.min(share * pressure) / SQRT_3
+}
 
 /// One of the two lines.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -41,7 +49,7 @@ impl Line {
             tube,
             length_m: of(length_m, DEFAULT_LENGTH_UNCERTAINTY_M),
             temperature_k: of(temperature_k, DEFAULT_TEMPERATURE_UNCERTAINTY_K),
-            pressure_pa: pressure_pa.map(|pressure| of(pressure, DEFAULT_PRESSURE_UNCERTAINTY_PA)),
+            pressure_pa: pressure_pa.map(|pressure| of(pressure, default_pressure_uncertainty_pa(pressure))),
         }
     }
 
