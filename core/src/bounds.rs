@@ -155,8 +155,8 @@ bounds! {
     /// Wall thickness of a tube; it must also stay below the radius.
     WALL = "wall thickness of the tube" ["m"] 1e-5 .. 0.02,
         "give metres, not millimetres or inches";
-    /// Length of one line of a line set.
-    LINE_LENGTH = "length of the line" ["m"] 0.0 .. 300.0,
+    /// Length of each line of a line set.
+    LINE_SET_LENGTH = "length of the line set" ["m"] 0.0 .. 300.0,
         "give metres of tube, bends included; it cannot be negative";
     /// Length of line set that a factory charge covers.
     COVERED_LENGTH = "length that the factory charge covers" ["m"] 0.0 .. 100.0,

@@ -18,6 +18,9 @@ mod full;
 mod generated;
 mod handle;
 mod limits;
+// Needs full handles, which so far come with eos; the functions named compact need no more of it.
+#[cfg(feature = "eos")]
+mod lineset;
 mod panic;
 mod pressure;
 mod reading;
@@ -27,4 +30,5 @@ mod standing;
 mod state;
 mod status;
 mod target;
+mod tube;
 mod version;

@@ -10,7 +10,7 @@ Work on refrigerant circuits needs a licence and follows local codes. Pressure a
 refrigerants, fire are hazards; the unit's own charging label comes first.
 """
 
-from . import units, visit
+from . import lineset, units, visit
 from ._component import Component
 from ._errors import (
     BadCompositionError,
@@ -54,6 +54,7 @@ __all__ = [
     "Value",
     "__version__",
     "diagnose",
+    "lineset",
     "refrigerant",
     "refrigerants",
     "target_split_k",

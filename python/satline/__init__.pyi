@@ -2,7 +2,7 @@
 
 from typing import Final, Literal, TypeAlias, final, overload
 
-from . import units as units, visit as visit
+from . import lineset as lineset, units as units, visit as visit
 from ._component import Component as Component
 from ._errors import (
     BadCompositionError as BadCompositionError,
@@ -52,6 +52,7 @@ __all__ = [
     "Value",
     "__version__",
     "diagnose",
+    "lineset",
     "refrigerant",
     "refrigerants",
     "target_split_k",

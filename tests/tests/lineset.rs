@@ -453,7 +453,7 @@ fn bad_input_is_named() {
         line_set_charge(&exact, &set).unwrap_err()
     };
     let cases: [(fn(&mut LineSet<'static>), &str); 9] = [
-        (|set| set.liquid.length_m.value = -1.0, "length of the line"),
+        (|set| set.liquid.length_m.value = -1.0, "length of the line set"),
         (|set| set.vapor.length_m.standard_uncertainty = -0.1, "uncertainty of the length"),
         (|set| set.covered.length_m.value = -1.0, "length that the factory charge covers"),
         (|set| set.accessories_kg = &[Uncertain { value: -0.1, standard_uncertainty: 0.0 }], "mass"),

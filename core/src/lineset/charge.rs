@@ -76,7 +76,7 @@ const fn bit(caution: ChargeCaution) -> u32 {
 /// of the slip model; each is independent of the others but for the lengths.
 ///
 /// # Errors
-/// [`Error::OutOfRange`] or [`Error::NotFinite`] for values outside [`bounds::LINE_LENGTH`], [`bounds::COVERED_LENGTH`],
+/// [`Error::OutOfRange`] or [`Error::NotFinite`] for values outside [`bounds::LINE_SET_LENGTH`], [`bounds::COVERED_LENGTH`],
 /// [`bounds::MASS`], [`bounds::CHARGE_PER_LENGTH`] and the bounds of their uncertainties, and as
 /// [`LineDensities::liquid_density`], [`LineDensities::vapor_density`] and [`LineDensities::behind_device`]: a liquid line
 /// given a vapour's state names the bubble temperature as its limit, a vapour line given a liquid's the dew temperature.

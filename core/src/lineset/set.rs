@@ -55,7 +55,7 @@ impl Line {
 
     /// The same line with every value inside its bound.
     pub(super) fn checked(&self) -> Result<Self, Error> {
-        uncertain(&bounds::LINE_LENGTH, self.length_m, &bounds::LENGTH_UNCERTAINTY)?;
+        uncertain(&bounds::LINE_SET_LENGTH, self.length_m, &bounds::LENGTH_UNCERTAINTY)?;
         uncertain(&bounds::TEMPERATURE, self.temperature_k, &bounds::TEMPERATURE_UNCERTAINTY)?;
         if let Some(pressure) = self.pressure_pa {
             uncertain(&bounds::ABSOLUTE_PRESSURE, pressure, &bounds::PRESSURE_UNCERTAINTY)?;

@@ -31,6 +31,8 @@ const SOURCES: &[&str] = &[
     "full.rs",
     "generated/full.rs",
     "state.rs",
+    "tube.rs",
+    "lineset.rs",
     "generated/words.rs",
 ];
 
