@@ -211,7 +211,7 @@ def line_set_charge(
     >>> import satline
     >>> charge = satline.lineset.line_set_charge(
     ...     "R-454B", "3/8", "3/4", 18.288, covered_length_m=4.572, liquid_temperature_k=308.15,
-    ...     liquid_pressure_pa=2_514_490.0, vapor_temperature_k=285.93, vapor_pressure_pa=932_200.0)
+    ...     liquid_pressure_pa=2_514_490.0, vapor_temperature_k=285.93, vapor_pressure_pa=917_222.0)
     >>> charge.action, round(charge.mass_kg, 2)
     ('add', 0.73)
     """

@@ -9,7 +9,7 @@
 #define LIQUID_K 308.15     /* 95 degrees Fahrenheit */
 #define LIQUID_PA 2514490.0 /* 350 psi gauge */
 #define VAPOR_K 285.928     /* 55 degrees Fahrenheit */
-#define VAPOR_PA 932200.0   /* dew at 45 degrees Fahrenheit */
+#define VAPOR_PA 917222.0   /* dew at 45 degrees Fahrenheit */
 
 static satline_line_set set;
 static satline_line_set_charge charge;

@@ -489,3 +489,52 @@ fn bad_input_is_named() {
         assert!(matches!(Compact(&refrigerant::R22).vapor_density(300.0, Some(bad)), Err(Error::NotFinite { .. })));
     }
 }
+
+/// Every number that the page on the line set prints, computed anew from the page's own demo.
+#[test]
+fn the_page_prints_what_is_computed() {
+    const PAGE: &str = include_str!("../../core/docs/line_set.md");
+    let exact = named("R-454B");
+    let (length, drier) = (60.0 * 0.3048, [Uncertain::new(0.06, 0.01).unwrap()]);
+    let dew = refrigerant::R454B.curves.dew.pressure.at(kelvin_from_fahrenheit(45.0)).unwrap();
+    let mut set = LineSet {
+        liquid: Line::new(tube("3/8"), length, kelvin_from_fahrenheit(95.0), Some(psig(350.0))),
+        vapor: Line::new(tube("3/4"), length, kelvin_from_fahrenheit(55.0), Some(dew)),
+        accessories_kg: &drier,
+        ..demo()
+    };
+    let both = |mass: Uncertain| {
+        let (kg, u) = (mass.value, mass.standard_uncertainty);
+        let ounce = 0.028_349_523_125;
+        format!("{:.1} ± {:.1} oz = {kg:.3} ± {u:.3} kg", kg / ounce, u / ounce)
+    };
+    let row = |line: &satline::lineset::LineCharge| {
+        let per_length = line.charge_per_length_kg_m.value;
+        let (ounces, grams) = (per_length / OUNCES_PER_FOOT, 1e3 * per_length);
+        let density = line.density_kg_m3.value;
+        format!("{density:.1} kg/m³ | {ounces:.3} oz/ft = {grams:.2} g/m | {} |", both(line.holds_kg))
+    };
+    let charge = line_set_charge(&exact, &set).unwrap();
+    let behind = Behind::Temperature(kelvin_from_fahrenheit(47.0));
+    set.outdoor_device = Some(OutdoorDevice { behind, standard_uncertainty: 0.5 });
+    let outdoors = line_set_charge(&exact, &set).unwrap();
+    let area = 2.0 * tube("3/8").inside_diameter_uncertainty_m() / tube("3/8").inside_diameter_m();
+    for expected in [
+        format!("| small line | {}", row(&charge.liquid)),
+        format!("| large line | {}", row(&charge.vapor)),
+        format!("| both lines, beyond the covered length | {} |", both(charge.computed_kg)),
+        format!("| with the drier | **{}: add", both(charge.mass_kg)),
+        format!("| small line, quality {:.3} | {}", outdoors.liquid.quality.unwrap(), row(&outdoors.liquid)),
+        format!("| to add, with large line and drier | | | {} |", both(outdoors.mass_kg)),
+        format!("moves the area of 3/8 in tube by {:.1} %", 100.0 * area),
+        format!("| 95 °F, 350 psig | 35.0 °C, {:.0} kPa absolute |", 1e-3 * psig(350.0)),
+        format!("within a foot | 60 ft | {length:.2} m |"),
+        format!("0.311 in bore | {:.2} mm bore", 1e3 * tube("3/8").inside_diameter_m()),
+        format!("0.680 in bore | {:.2} mm bore", 1e3 * tube("3/4").inside_diameter_m()),
+        format!("| 2.1 oz | {:.3} ± {:.3} kg |", drier[0].value, drier[0].standard_uncertainty),
+        format!("all {} refrigerants", refrigerant::ALL.len()),
+    ] {
+        assert!(PAGE.contains(&expected), "the page should say: {expected}");
+    }
+    assert!((2.1 * 0.028_349_523_125_f64 - 0.06).abs() < 1e-3);
+}

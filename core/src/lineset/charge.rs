@@ -88,7 +88,7 @@ const fn bit(caution: ChargeCaution) -> u32 {
 /// // Demo: 60 ft of 3/8 and 3/4 in, 15 ft covered; liquid at 95 °F and 350 psig, vapour at 55 °F and 45 °F dew.
 /// let set = LineSet {
 ///     liquid: Line::new(Tube::named("3/8")?, 18.288, 308.15, Some(2.5145e6)),
-///     vapor: Line::new(Tube::named("3/4")?, 18.288, 285.93, Some(932_200.0)),
+///     vapor: Line::new(Tube::named("3/4")?, 18.288, 285.93, Some(917_222.0)),
 ///     outdoor_device: None,
 ///     covered: Covered::length_m(4.572),
 ///     accessories_kg: &[],

@@ -49,7 +49,7 @@ const SQRT_3: f64 = 1.732_050_807_568_877_2;
 /// use satline::lineset::{Compact, LineDensities, LinePhase, Tube};
 /// use satline::refrigerant::R454B;
 /// // R-454B vapour in 3/4 in tube, 10 °F above its dew temperature of 45 °F.
-/// let charge = Compact(&R454B).charge_per_length(&Tube::named("3/4")?, LinePhase::Vapor, 285.93, Some(932_200.0))?;
+/// let charge = Compact(&R454B).charge_per_length(&Tube::named("3/4")?, LinePhase::Vapor, 285.93, Some(917_222.0))?;
 /// assert!((charge / 0.0283495 * 0.3048 - 0.072).abs() < 0.001);
 /// # Ok::<(), satline::Error>(())
 /// ```
