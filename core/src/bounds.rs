@@ -236,6 +236,27 @@ bounds! {
     /// Share of a computed charge with which to start.
     STARTING_SHARE = "starting share of the charge" ["kg/kg"] 0.1 .. 1.0,
         "give a share of one, such as 0.9";
+    /// Inside diameter of a tube: from a capillary to more than any line set has.
+    INSIDE_DIAMETER = "inside diameter of the tube" ["m"] 5e-4 .. 0.3,
+        "give metres, not millimetres or inches";
+    /// Outside diameter of a tube.
+    OUTSIDE_DIAMETER = "outside diameter of the tube" ["m"] 1e-3 .. 0.31,
+        "give metres, not millimetres or inches";
+    /// Wall thickness of a tube; it must also stay below the radius.
+    WALL = "wall thickness of the tube" ["m"] 1e-5 .. 0.02,
+        "give metres, not millimetres or inches";
+    /// Length of each line of a line set.
+    LINE_SET_LENGTH = "length of the line set" ["m"] 0.0 .. 300.0,
+        "give metres of tube, bends included; it cannot be negative";
+    /// Length of line set that a factory charge covers.
+    COVERED_LENGTH = "length that the factory charge covers" ["m"] 0.0 .. 100.0,
+        "give metres, from the unit's label: often 4.6 m (15 ft); 0 where it covers none";
+    /// One standard uncertainty of a length.
+    LENGTH_UNCERTAINTY = "uncertainty of the length" ["m"] 0.0 .. 30.0,
+        "give one standard uncertainty in metres: a limit of error divided by 1.73";
+    /// Mass of refrigerant per length of line set.
+    CHARGE_PER_LENGTH = "charge per length of line set" ["kg/m"] 0.0 .. 30.0,
+        "give kilograms per metre: 1 oz/ft is 0.0930 kg/m, and 100 g/m is 0.1";
     /// Time since the last change to the unit.
     MINUTES = "time since the last change" ["min"] 0.0 .. 1e6,
         "give minutes since start, or since charge or airflow were last changed";
@@ -299,12 +320,6 @@ bounds! {
     /// Temperature of water or ice whose vapour pressure is asked for.
     WATER_TEMPERATURE = "temperature of water or ice" ["K"] 173.15 .. 473.15,
         "give the temperature of the coldest tube; kelvin is needed here";
-    /// Outside diameter of a tube.
-    OUTSIDE_DIAMETER = "outside diameter" ["m"] 2e-3 .. 0.2,
-        "give metres: 3/8 in is 0.009525";
-    /// Wall of a tube.
-    TUBE_WALL = "wall of the tube" ["m"] 1e-4 .. 0.01,
-        "give metres: 0.032 in is 0.000813";
     /// Temperature of a copper tube under pressure: from -20 to 400 degrees Fahrenheit.
     TUBE_TEMPERATURE = "temperature of the tube" ["K"] 244.26 .. 477.6,
         "allowable stresses are known from 244.3 to 477.6 K (-20 to 400 degrees Fahrenheit)";

@@ -22,6 +22,7 @@ pub mod diagnosis;
 #[cfg(feature = "eos")]
 pub mod eos;
 pub mod error;
+pub mod lineset;
 mod math;
 mod nearest;
 pub mod quantity;

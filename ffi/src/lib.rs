@@ -24,6 +24,7 @@ mod full;
 mod generated;
 mod handle;
 mod limits;
+mod lineset;
 mod panic;
 mod performance;
 mod pressure;
@@ -43,6 +44,7 @@ mod target;
 mod target_grid;
 #[cfg(feature = "eos")]
 mod transport;
+mod tube;
 mod tube_rating;
 mod uncertain;
 mod version;

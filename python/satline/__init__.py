@@ -13,6 +13,7 @@ refrigerants, fire are hazards; the unit's own charging label comes first.
 from . import (  # fmt: skip
     air,
     capacity,
+    lineset,
     safety,
     units,
     visit,
@@ -62,6 +63,7 @@ __all__ = [
     "air",
     "capacity",
     "diagnose",
+    "lineset",
     "refrigerant",
     "refrigerants",
     "safety",

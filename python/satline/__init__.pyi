@@ -5,6 +5,7 @@ from typing import Final, Literal, TypeAlias, final, overload
 from . import (
     air as air,
     capacity as capacity,
+    lineset as lineset,
     safety as safety,
     units as units,
     visit as visit,
@@ -60,6 +61,7 @@ __all__ = [
     "air",
     "capacity",
     "diagnose",
+    "lineset",
     "refrigerant",
     "refrigerants",
     "safety",

@@ -7,6 +7,7 @@ mod columns;
 mod diagnosis;
 mod elementwise;
 mod leak;
+mod lineset;
 mod raise;
 mod refrigerant;
 mod safety;
@@ -32,6 +33,9 @@ fn native(module: &Bound<'_, PyModule>) -> PyResult<()> {
     module.add("__version__", env!("CARGO_PKG_VERSION"))?;
     module.add_class::<refrigerant::Refrigerant>()?;
     module.add_class::<leak::AfterLeak>()?;
+    module.add_class::<lineset::Tube>()?;
+    module.add_function(wrap_pyfunction!(lineset::charge_per_length, module)?)?;
+    module.add_function(wrap_pyfunction!(lineset::line_set_charge_parts, module)?)?;
     module.add_function(wrap_pyfunction!(refrigerant::refrigerant, module)?)?;
     module.add_function(wrap_pyfunction!(refrigerant::refrigerants, module)?)?;
     module.add_function(wrap_pyfunction!(charge::target_superheat_k, module)?)?;

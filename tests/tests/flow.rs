@@ -31,6 +31,8 @@ const ARROWS: &[(&str, &[&str])] = &[
     ("safety", &["refrigerant", "saturation", "identity"]),
     // The pressure test's nitrogen is real, by its equation of state.
     ("visit", &["saturation", "identity", "eos"]),
+    // A refrigerant comes in by reference; the catalogue is not asked.
+    ("lineset", &["saturation", "identity", "refrigerant", "eos"]),
     ("diagnosis", &["charge", "reading", "saturation", "identity"]),
     ("text", &["charge", "diagnosis", "reading", "saturation", "identity", "refrigerant", "visit"]),
 ];

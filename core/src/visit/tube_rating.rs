@@ -131,7 +131,7 @@ impl TubeRating {
 /// Between the temperatures of the table the stress is interpolated in a straight line; below 100 °F it is that of 100 °F.
 ///
 /// # Errors
-/// [`Error::OutOfRange`] outside [`bounds::OUTSIDE_DIAMETER`], [`bounds::TUBE_WALL`] and [`bounds::TUBE_TEMPERATURE`]; a
+/// [`Error::OutOfRange`] outside [`bounds::OUTSIDE_DIAMETER`], [`bounds::WALL`] and [`bounds::TUBE_TEMPERATURE`]; a
 /// wall of half the diameter or more; a tolerance that leaves no wall.
 ///
 /// ```
@@ -155,9 +155,9 @@ impl TubeRating {
 /// ```
 pub fn copper_tube_rating(tube: &CopperTube, design: Option<GaugePressure>) -> Result<TubeRating, Error> {
     let diameter = bounds::OUTSIDE_DIAMETER.check(tube.outside_diameter_m)?;
-    let wall = bounds::TUBE_WALL.check(tube.wall_m)?;
+    let wall = bounds::WALL.check(tube.wall_m)?;
     let advice = "a wall is less than half of the outside diameter";
-    bounds::within("wall of the tube", "m", wall, bounds::TUBE_WALL.lower, 0.49 * diameter, advice)?;
+    bounds::within("wall of the tube", "m", wall, bounds::WALL.lower, 0.49 * diameter, advice)?;
     let advice = "give by how much a wall or diameter may differ from nominal, in metres";
     let tolerance = |quantity, value, upper| bounds::within(quantity, "m", value, 0.0, upper, advice);
     let thinner = tube.wall_tolerance_m.unwrap_or(DEFAULT_WALL_TOLERANCE * wall);

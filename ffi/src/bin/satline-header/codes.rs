@@ -4,6 +4,7 @@ use satline::charge::{Action, Edition, NoValidTest, Role, SplitCheck};
 use satline::diagnosis::{
     Advice, Caution, Charge, ChargeStatus, FieldName, NeededFor, NextCheck, Reason, ValueBound, ValueName,
 };
+use satline::lineset::{ChargeAction, ChargeAdvice, ChargeCaution, LinePhase, Temper};
 use satline::reading::{Compressor, Metering, MeteringPlace, Mode, Stage};
 use satline::safety;
 use satline::visit::airflow::{AirflowCaution, LimitOutcome};
@@ -73,6 +74,11 @@ pub fn write() -> String {
         GridGap "grid_gap";
         TargetOutcome "target_outcome";
         GainOutcome "gain";
+        Temper "temper";
+        LinePhase "line_phase";
+        ChargeAction "line_set_action";
+        ChargeAdvice "line_set_advice";
+        ChargeCaution "line_set_caution";
     }
     for answer in standing::Reason::ALL {
         constant(&mut out, answer.sentence(), &["standing_reason", answer.name()], answer.number());

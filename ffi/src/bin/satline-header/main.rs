@@ -47,6 +47,8 @@ const SOURCES: &[&str] = &[
     "pressure_test.rs",
     "retrofit.rs",
     "transport.rs",
+    "tube.rs",
+    "lineset.rs",
     "generated/words.rs",
 ];
 

@@ -3,6 +3,7 @@
 
 use satline::charge::{Action, NoValidTest};
 use satline::diagnosis::{Advice, Caution, Charge, ChargeStatus, NeededFor, NextCheck, Reason, ValueName};
+use satline::lineset::{ChargeAction, ChargeAdvice, ChargeCaution};
 use satline::safety;
 use satline::visit::airflow::{AirflowCaution, LimitOutcome};
 use satline::visit::grid::GridGap;
@@ -39,6 +40,9 @@ pub fn write() -> String {
         GridGap "grid_gap" "GRID_GAP";
         TargetOutcome "target_outcome" "TARGET_OUTCOME";
         GainOutcome "gain" "GAIN";
+        ChargeAction "line_set_action" "LINE_SET_ACTION";
+        ChargeAdvice "line_set_advice" "LINE_SET_ADVICE";
+        ChargeCaution "line_set_caution" "LINE_SET_CAUTION";
     }
     let rows = standing::Outcome::ALL.iter().map(|answer| (answer.number(), answer.sentence()));
     function(&mut out, "satline_standing_outcome_sentence", "STANDING_OUTCOME", rows);
