@@ -425,6 +425,8 @@ fn what_a_decay_test_refuses() {
         };
         assert_eq!((named, found, error.to_string()), (quantity, place, same.to_string()));
     }
+    let moment: Vec<Sample> = (0..9).map(|i| Sample { time_s: 0.1 * f64::from(i), pressure_pa: 50.0 }).collect();
+    assert!(decay_test(&Decay::new(&moment, at)).is_err());
     let base = Decay::new(&good, at);
     for decay in [
         Decay { limit_pa: Some(50.0), ..base },
@@ -438,6 +440,58 @@ fn what_a_decay_test_refuses() {
     ] {
         assert!(decay_test(&decay).is_err(), "{decay:?}");
     }
+}
+
+/// Whatever the readings, the answer is an error or made of finite numbers.
+#[test]
+fn no_series_gives_nan() {
+    let mut numbers = Noise(77);
+    let mut answered = 0;
+    for case in 0..2000 {
+        let count = 5 + (12.0 * numbers.uniform()) as usize;
+        let mut time = 0.0;
+        let samples: Vec<Sample> = (0..count)
+            .map(|place| {
+                time += 10f64.powf(9.0 * numbers.uniform() - 6.0);
+                let pressure_pa = match case % 4 {
+                    0 => 110e3 * numbers.uniform(),
+                    1 => 0.0,
+                    2 => 10f64.powf(10.0 * numbers.uniform() - 5.0),
+                    _ => f64::from(u8::from(place > count / 2)) * 100.0,
+                };
+                Sample { time_s: time, pressure_pa }
+            })
+            .collect();
+        let Ok(found) = decay_test(&Decay::new(&samples, kelvin(173.15 + 300.0 * numbers.uniform()))) else { continue };
+        answered += 1;
+        let values = [found.first_pa, found.last_pa, found.rate_pa_s, found.water_pressure_pa];
+        let values = values.iter().chain(&found.plateau_pa).flat_map(|value| [value.value, value.standard_uncertainty]);
+        let others = [found.watched_s, found.least_time_s, found.smallest_rate_pa_s, found.noise_pa];
+        let optional = [found.time_constant_s, found.reaches_limit_s, found.frost_point_k, found.evidence_for_curve];
+        for value in values.chain(others).chain(optional.into_iter().flatten()) {
+            assert!(value.is_finite(), "{found:?} of {samples:?}");
+        }
+    }
+    assert!(answered > 1500, "{answered}");
+}
+
+#[test]
+fn answers_have_words_of_their_own() {
+    macro_rules! check {
+        ($($kind:path),*) => {$(
+            let all = <$kind>::ALL;
+            for (place, answer) in all.iter().enumerate() {
+                assert_eq!(<$kind>::from_number(answer.number()), Some(*answer));
+                assert!(answer.sentence().ends_with('.') && answer.sentence().len() > 15, "{answer:?}");
+                for other in &all[place + 1..] {
+                    assert!(answer.number() != other.number() && answer.name() != other.name());
+                }
+            }
+        )*};
+    }
+    check!(pressure_test::Outcome, pressure_test::Reason, pressure_test::Advice, pressure_test::Caution);
+    check!(evacuation::Outcome, evacuation::Reason, Behaviour, Cause, Advice, evacuation::Caution);
+    check!(Temper, Joint, tube_rating::Outcome, tube_rating::Caution, Flash, line_drop::Outcome, line_drop::Caution);
 }
 
 // Tubes.

@@ -236,7 +236,7 @@ pub fn check_samples(samples: &[Sample]) -> Result<(), (usize, Error)> {
 /// # Errors
 /// Those of [`check_samples`], and values outside [`bounds::WATER_TEMPERATURE`], [`bounds::VACUUM_LIMIT`],
 /// [`bounds::VACUUM_NOISE`], [`bounds::VACUUM_SHARE`], [`bounds::TEST_DURATION`] and
-/// [`bounds::TEMPERATURE_UNCERTAINTY`]; a limit below the target.
+/// [`bounds::TEMPERATURE_UNCERTAINTY`]; a limit below the target; less than a second from first to last.
 ///
 /// ```
 /// use satline::quantity::Temperature;
@@ -259,7 +259,9 @@ pub fn decay_test(decay: &Decay<'_>) -> Result<DecayFinding, Error> {
     let (Some(first), Some(last)) = (decay.samples.first(), decay.samples.last()) else {
         return Err(bounds::refuse("number of pressures", "readings", 0.0, 5.0, 1e4, bounds::DECAY_COUNT.advice));
     };
-    let span = last.time_s - first.time_s;
+    let advice = "watch for minutes, not for moments";
+    let time = last.time_s - first.time_s;
+    let span = bounds::within("time watched after isolation", "s", time, 1.0, bounds::DECAY_TIME.upper, advice)?;
     let Some(found) = shape(decay.samples, first.time_s, span, asked.noise_pa) else {
         let reason = "the times leave no room to tell a level from a rise: spread the readings evenly";
         return Err(Error::NotAvailable { quantity: "shape of the pressure after isolation", reason });
