@@ -16,7 +16,8 @@
  * interrupts and signal handlers too, as long as no two calls at once share a structure that one of them writes.
  *
  * Stack. On a Cortex-M4 (32-bit, doubles in software) satline_diagnose uses less than 5120 bytes,
- * satline_standing_check less than 1536 and every other function of pressures and temperatures less than 512;
+ * satline_standing_check less than 1536, functions of values with their uncertainty (airflow, charts, performance) less
+ * than 1280 and every other function of pressures and temperatures less than 512;
  * tests/firmware/run measures and holds these. satline_refrigerant_matches is for hosts: it carries every refrigerant.
  * A reading takes 560 bytes and a finding 1720 more, wherever the caller keeps them. On a 64-bit host the functions of full refrigerants use less than
  * 32768 bytes; tests/c/run holds that.
