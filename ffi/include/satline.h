@@ -21,7 +21,7 @@
  *   3072  satline_coil_...
  *   2048  satline_decay_judge
  *   1536  satline_standing_check, satline_moist_air_...
- *   1280  rooms, recovery levels and cautions
+ *   1280  rooms, recovery levels and cautions; airflow by pressure, charts and performance
  *    512  every other function of pressures and temperatures
  * satline_refrigerant_matches is for hosts: it carries every refrigerant. A reading takes 560 bytes and a finding 1720
  * more, wherever the caller keeps them. On a 64-bit host the functions of full refrigerants use less than 32768 bytes;

@@ -275,7 +275,7 @@ mod tests {
             loaded.grid().unwrap().at(kelvin(row), Some(kelvin(column))).unwrap()
         };
         // By hand: the middle of 290, 310, 320 and 345 psig is 316.25.
-        let expected = 316.25 * 6894.757_293_168 + 101_325.0;
+        let expected = 316.25 * 6_894.757_293_168 + 101_325.0;
         assert!((at(30.0, 65.0).value().unwrap().value - expected).abs() < 1e-3);
         assert_eq!(at(50.0, 65.0), Lookup::NoValidTest(GridGap::Blank));
         let higher = CHART.replace("\"demo\": true", "\"ambient_pressure_pa\": 84000");
