@@ -10,21 +10,41 @@
 #[cfg(any(feature = "std", test))]
 extern crate std;
 
+mod air;
+mod airflow;
 mod answer;
-mod catalogue;
-mod finding;
 #[cfg(feature = "eos")]
+mod capacity;
+mod catalogue;
+mod coil;
+mod cylinder;
+mod evacuation;
+mod finding;
 mod full;
 mod generated;
 mod handle;
 mod limits;
+mod lineset;
 mod panic;
+mod performance;
 mod pressure;
+#[cfg(feature = "eos")]
+mod pressure_test;
 mod reading;
+#[cfg(feature = "eos")]
+mod retrofit;
+mod safety;
+mod saturated;
 mod saturation;
 mod standing;
 #[cfg(feature = "eos")]
 mod state;
 mod status;
 mod target;
+mod target_grid;
+#[cfg(feature = "eos")]
+mod transport;
+mod tube;
+mod tube_rating;
+mod uncertain;
 mod version;

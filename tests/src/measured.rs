@@ -1,8 +1,10 @@
 //! The measured unit of NISTIR 7350 as a rig, and its rows.
 
-use satline::quantity::{KELVIN_PER_FAHRENHEIT, KG_PER_POUND, PASCALS_PER_PSI, WATTS_PER_BTU_H, kelvin_from_fahrenheit};
+use satline::quantity::{
+    KELVIN_PER_FAHRENHEIT, KG_PER_POUND, PASCALS_PER_PSI, WATTS_PER_BTU_H, kelvin_from_fahrenheit,
+};
 use satline::rig::{
-    Air, AnyCompressor, AnyMetering, Conditions, Efficiency, EfficiencyCompressor, Faults, Rating, Device,
+    Air, AnyCompressor, AnyMetering, Conditions, Device, Efficiency, EfficiencyCompressor, Faults, Rating,
     RefrigerantMap, Steady, ThermostaticValve, Unit,
 };
 use std::collections::BTreeMap;
@@ -42,8 +44,16 @@ impl Tuned {
 
     pub fn of(x: &[f64]) -> Self {
         Self {
-            condenser: x[0], evaporator: x[1], charge: x[2], static_superheat: x[3], valve: x[4],
-            evaporator_drop: x[5], condenser_drop: x[6], outdoor_airflow: x[7], liquid_share: x[8], suction_bore: x[9],
+            condenser: x[0],
+            evaporator: x[1],
+            charge: x[2],
+            static_superheat: x[3],
+            valve: x[4],
+            evaporator_drop: x[5],
+            condenser_drop: x[6],
+            outdoor_airflow: x[7],
+            liquid_share: x[8],
+            suction_bore: x[9],
         }
     }
 }
@@ -117,11 +127,14 @@ pub fn misses(map: &RefrigerantMap, found: &Steady, row: &Row) -> [f64; 9] {
         dew(found.coil_outlet_pressure) - dew(pa("coil_outlet_psia")),
         dew(found.discharge.pressure) - dew(pa("compressor_discharge_psia")),
         found.evaporator.superheat - (kelvin("coil_outlet_f") - dew(pa("coil_outlet_psia"))),
-        (found.vapor_port.temperature - dew(found.vapor_port.pressure)) - (kelvin("vapor_port_f") - dew(pa("vapor_port_psia"))),
-        (bubble(found.liquid_port.pressure) - found.liquid_port.temperature) - (bubble(pa("liquid_port_psia")) - kelvin("liquid_port_f")),
+        (found.vapor_port.temperature - dew(found.vapor_port.pressure))
+            - (kelvin("vapor_port_f") - dew(pa("vapor_port_psia"))),
+        (bubble(found.liquid_port.pressure) - found.liquid_port.temperature)
+            - (bubble(pa("liquid_port_psia")) - kelvin("liquid_port_f")),
         found.capacity / (row["refrigerant_capacity_btu_h"] * WATTS_PER_BTU_H) - 1.0,
         found.compressor_power / row["compressor_power_w"] - 1.0,
         found.mass_flow / (row["mass_flow_lb_h"] * KG_PER_POUND / 3600.0) - 1.0,
-        (found.condenser.air_temperature - kelvin("condenser_leaving_dry_bulb_f")) * KELVIN_PER_FAHRENHEIT / KELVIN_PER_FAHRENHEIT,
+        (found.condenser.air_temperature - kelvin("condenser_leaving_dry_bulb_f")) * KELVIN_PER_FAHRENHEIT
+            / KELVIN_PER_FAHRENHEIT,
     ]
 }

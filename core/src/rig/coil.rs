@@ -242,7 +242,13 @@ pub(super) fn evaporate(
     let is_wet = wet > dry;
 
     let wanted = mass_flow * (saturation.vapor_enthalpy - enthalpy);
-    let share = if wanted <= 0.0 { 0.0 } else if passes > 0.0 { wanted / passes } else { f64::INFINITY };
+    let share = if wanted <= 0.0 {
+        0.0
+    } else if passes > 0.0 {
+        wanted / passes
+    } else {
+        f64::INFINITY
+    };
     let share = share.min(1.0);
 
     // The air over the boiling part.
@@ -278,7 +284,8 @@ pub(super) fn evaporate(
     } else {
         (out - saturation.liquid_enthalpy) / latent
     };
-    let boiled = if share > 0.0 { share * void.mean_density(&saturation, quality.clamp(0.0, 1.0), end.min(1.0)) } else { 0.0 };
+    let boiled =
+        if share > 0.0 { share * void.mean_density(&saturation, quality.clamp(0.0, 1.0), end.min(1.0)) } else { 0.0 };
 
     // The air of both parts, mixed.
     let heat = mass_flow * (out - enthalpy);

@@ -177,7 +177,15 @@ impl<'a> Unit<'a> {
             drop: CONDENSER_DROP_PA * density / (mass_flow * mass_flow),
         };
         let condensed = |conductance: f64| {
-            condense(&condenser_of(conductance), map, rating.void, (discharge.0, discharge.1), mass_flow, &outdoor, outdoor_air)
+            condense(
+                &condenser_of(conductance),
+                map,
+                rating.void,
+                (discharge.0, discharge.1),
+                mass_flow,
+                &outdoor,
+                outdoor_air,
+            )
         };
         let base = rating.capacity / 10.0;
         let scale = halve(math::ln(0.02), math::ln(60.0), |scale| {
@@ -195,7 +203,8 @@ impl<'a> Unit<'a> {
             liquid_line.liquid(map, (liquid_pressure, liquid_enthalpy), mass_flow, ambient, 0.0)?;
 
         // The evaporator: likewise for the superheat.
-        let air = Air::from_wet_bulb(conditions.return_dry_bulb, conditions.return_wet_bulb, conditions.ambient_pressure);
+        let air =
+            Air::from_wet_bulb(conditions.return_dry_bulb, conditions.return_wet_bulb, conditions.ambient_pressure);
         let indoor_airflow = rating.indoor_airflow_by_capacity * rating.capacity;
         let supply = Air { temperature: conditions.return_dry_bulb - 10.0, ..air };
         let indoor_air = indoor_airflow * supply.dry_density();
@@ -226,14 +235,16 @@ impl<'a> Unit<'a> {
         let metering = match rating.device {
             Device::ShortTube => {
                 let length = 12.7e-3;
-                let diameter = halve(0.3e-3, 8e-3, |diameter| {
-                    Ok(ShortTube { diameter, length }.flow(map, &around)? - mass_flow)
-                })?;
+                let diameter =
+                    halve(0.3e-3, 8e-3, |diameter| Ok(ShortTube { diameter, length }.flow(map, &around)? - mass_flow))?;
                 AnyMetering::ShortTube(ShortTube { diameter, length })
             }
             Device::FlashingOrifice => {
                 let one = FlashingOrifice { effective_area: 1e-6, choking_share: 0.88 };
-                AnyMetering::FlashingOrifice(FlashingOrifice { effective_area: 1e-6 * mass_flow / one.flow(map, &around)?, ..one })
+                AnyMetering::FlashingOrifice(FlashingOrifice {
+                    effective_area: 1e-6 * mass_flow / one.flow(map, &around)?,
+                    ..one
+                })
             }
             Device::TaperedValve | Device::LinearValve => {
                 let needle = if rating.device == Device::TaperedValve { Needle::Tapered } else { Needle::Linear };
@@ -289,7 +300,18 @@ mod tests {
             let unit = Unit::designed(&map, &rating).unwrap();
             let now = std::time::Instant::now();
             let found = unit.solve(&RATING_CONDITIONS, &Faults::default()).unwrap();
-            std::eprintln!("{device:?} {:.3} kg, {:.0} W, power {:.0}, SH {:.2} lift {:?} {:?} Tdis {:.1} supply {:.1} sens {:.0}", unit.nameplate_charge, found.capacity, found.compressor_power, found.evaporator.superheat, found.valve_lift, now.elapsed(), found.discharge.temperature-273.15, found.supply_dry_bulb-273.15, found.sensible_capacity);
+            std::eprintln!(
+                "{device:?} {:.3} kg, {:.0} W, power {:.0}, SH {:.2} lift {:?} {:?} Tdis {:.1} supply {:.1} sens {:.0}",
+                unit.nameplate_charge,
+                found.capacity,
+                found.compressor_power,
+                found.evaporator.superheat,
+                found.valve_lift,
+                now.elapsed(),
+                found.discharge.temperature - 273.15,
+                found.supply_dry_bulb - 273.15,
+                found.sensible_capacity
+            );
             assert!((found.capacity / rating.capacity - 1.0).abs() < 1e-3);
             assert!((found.charge / unit.nameplate_charge - 1.0).abs() < 1e-6);
             assert!((found.evaporator.superheat - rating.superheat).abs() < 0.02);
@@ -310,7 +332,19 @@ mod tests {
                     Ok(s) => {
                         let sat = map.saturation(s.liquid_port.pressure - s.non_condensable_pressure).unwrap();
                         let low = map.saturation(s.vapor_port.pressure).unwrap();
-                        std::eprintln!("   {:.3} Te {:.2} SH {:.2} Tc {:.2} SC {:.2} Tdis {:.1} dTc {:.2} split {:.2} lift {:?} {:?}", s.capacity / rating.capacity, low.dew_temperature - 273.15, s.vapor_port.temperature - low.dew_temperature, sat.bubble_temperature - 273.15, sat.bubble_temperature - s.liquid_port.temperature, s.discharge.temperature - 273.15, s.condenser.air_temperature - 308.15, RATING_CONDITIONS.return_dry_bulb - s.supply_dry_bulb, s.valve_lift, now.elapsed());
+                        std::eprintln!(
+                            "   {:.3} Te {:.2} SH {:.2} Tc {:.2} SC {:.2} Tdis {:.1} dTc {:.2} split {:.2} lift {:?} {:?}",
+                            s.capacity / rating.capacity,
+                            low.dew_temperature - 273.15,
+                            s.vapor_port.temperature - low.dew_temperature,
+                            sat.bubble_temperature - 273.15,
+                            sat.bubble_temperature - s.liquid_port.temperature,
+                            s.discharge.temperature - 273.15,
+                            s.condenser.air_temperature - 308.15,
+                            RATING_CONDITIONS.return_dry_bulb - s.supply_dry_bulb,
+                            s.valve_lift,
+                            now.elapsed()
+                        );
                     }
                     Err(error) => std::eprintln!("   {faults:?} {error:?} {:?}", now.elapsed()),
                 }

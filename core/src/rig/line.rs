@@ -58,7 +58,8 @@ impl Line {
     ) -> Result<(f64, f64, f64), Error> {
         let start = map.at_enthalpy(pressure, enthalpy)?;
         let viscosity = map.saturation(pressure)?.liquid_viscosity;
-        let drop = self.friction(mass_flow, start.density, viscosity) + start.density * GRAVITY * self.rise + further_drop;
+        let drop =
+            self.friction(mass_flow, start.density, viscosity) + start.density * GRAVITY * self.rise + further_drop;
         let heat = self.conductance * (ambient - start.temperature);
         Ok((pressure - drop, enthalpy + heat / mass_flow, self.volume() * start.density))
     }

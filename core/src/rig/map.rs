@@ -436,11 +436,17 @@ mod tests {
     #[test]
     fn the_map_is_the_equation_of_state() {
         use std::format;
-        for (designation, model) in [("R-410A", &model::R410A), ("R-22", &model::R22), ("R-454B", &model::R454B), ("R-407C", &model::R407C)] {
+        for (designation, model) in
+            [("R-410A", &model::R410A), ("R-22", &model::R22), ("R-454B", &model::R454B), ("R-407C", &model::R407C)]
+        {
             let map = RefrigerantMap::of(designation, model).unwrap();
             let properties = Properties::of(model, Reference::Iir).unwrap().with_envelope().unwrap();
             let worst = core::cell::Cell::new([0.0_f64; 6]);
-            let note = |place: usize, miss: f64| { let mut now = worst.get(); now[place] = now[place].max(miss.abs()); worst.set(now); };
+            let note = |place: usize, miss: f64| {
+                let mut now = worst.get();
+                now[place] = now[place].max(miss.abs());
+                worst.set(now);
+            };
             for step in 1..40 {
                 let pressure = 2.5e5 * (0.88 * map.critical_pressure / 2.5e5).powf(f64::from(step) / 40.0);
                 let saturation = map.saturation(pressure).unwrap();
@@ -458,7 +464,9 @@ mod tests {
                 note(2, saturation.liquid_density / liquid.density - 1.0);
                 note(2, saturation.vapor_density / vapor.density - 1.0);
                 for superheat in [0.4, 3.0, 11.0, 33.0, 71.0] {
-                    if vapor.temperature + superheat > 405.0 { continue; }
+                    if vapor.temperature + superheat > 405.0 {
+                        continue;
+                    }
                     let temperature = vapor.temperature + superheat;
                     let exact = at(StateInput::TemperaturePressure { temperature, pressure });
                     let found = map.vapor_at_temperature(pressure, temperature).unwrap();
@@ -472,7 +480,9 @@ mod tests {
                 }
                 for subcooling in [0.5, 4.0, 17.0, 35.0] {
                     let temperature = liquid.temperature - subcooling;
-                    if temperature < 225.0 { continue; }
+                    if temperature < 225.0 {
+                        continue;
+                    }
                     let exact = at(StateInput::TemperaturePressure { temperature, pressure });
                     let found = map.liquid_at_temperature(pressure, temperature).unwrap();
                     note(3, (found.enthalpy - exact.enthalpy) / latent);
@@ -480,12 +490,31 @@ mod tests {
                     let back = map.at_enthalpy(pressure, exact.enthalpy).unwrap();
                     note(0, back.temperature - temperature);
                 }
-                std::eprintln!("W {:.3} {:?}", pressure / map.critical_pressure, worst.get().map(|w| format!("{w:.1e}")));
+                std::eprintln!(
+                    "W {:.3} {:?}",
+                    pressure / map.critical_pressure,
+                    worst.get().map(|w| format!("{w:.1e}"))
+                );
                 let half = 0.3 * liquid.enthalpy + 0.7 * vapor.enthalpy;
                 let exact = at(StateInput::PressureEnthalpy { pressure, enthalpy: half });
-                std::eprintln!("{designation} {pressure:.0}: x {:.4} {:.4} T {:.3} {:.3}", exact.quality.unwrap(), map.at_enthalpy(pressure, half).unwrap().quality, exact.temperature, map.at_enthalpy(pressure, half).unwrap().temperature);
+                std::eprintln!(
+                    "{designation} {pressure:.0}: x {:.4} {:.4} T {:.3} {:.3}",
+                    exact.quality.unwrap(),
+                    map.at_enthalpy(pressure, half).unwrap().quality,
+                    exact.temperature,
+                    map.at_enthalpy(pressure, half).unwrap().temperature
+                );
             }
-            std::eprintln!("{designation}: T {:.1e} K, h/latent {:.1e}, rho {:.1e}; one phase h {:.1e} rho {:.1e} s {:.1e}; size {}", worst.get()[0], worst.get()[1], worst.get()[2], worst.get()[3], worst.get()[4], worst.get()[5], core::mem::size_of::<RefrigerantMap>());
+            std::eprintln!(
+                "{designation}: T {:.1e} K, h/latent {:.1e}, rho {:.1e}; one phase h {:.1e} rho {:.1e} s {:.1e}; size {}",
+                worst.get()[0],
+                worst.get()[1],
+                worst.get()[2],
+                worst.get()[3],
+                worst.get()[4],
+                worst.get()[5],
+                core::mem::size_of::<RefrigerantMap>()
+            );
         }
     }
 }

@@ -63,7 +63,8 @@ impl Metering for ShortTube {
         let saturated = if two_phase { inlet.pressure } else { map.bubble_pressure(inlet.temperature)? };
         let saturation = map.saturation(saturated)?;
         let (liquid, vapor) = (saturation.liquid_density, saturation.vapor_density);
-        let subcooling = if two_phase { 0.0 } else { map.saturation(inlet.pressure)?.bubble_temperature - inlet.temperature };
+        let subcooling =
+            if two_phase { 0.0 } else { map.saturation(inlet.pressure)?.bubble_temperature - inlet.temperature };
         let p3 = (inlet.pressure - saturated) / critical;
         let p6 = vapor / liquid;
         let p9 = subcooling / map.critical_temperature();
@@ -95,8 +96,7 @@ pub struct FlashingOrifice {
 impl Metering for FlashingOrifice {
     fn flow(&self, map: &RefrigerantMap, around: &Around) -> Result<f64, Error> {
         let inlet = &around.inlet;
-        let saturated =
-            if inlet.quality > 0.0 { inlet.pressure } else { map.bubble_pressure(inlet.temperature)? };
+        let saturated = if inlet.quality > 0.0 { inlet.pressure } else { map.bubble_pressure(inlet.temperature)? };
         let throat = (self.choking_share * saturated).max(around.outlet_pressure);
         Ok(self.effective_area * math::sqrt(2.0 * inlet.density * (inlet.pressure - throat).max(0.0)))
     }
@@ -166,7 +166,8 @@ mod tests {
         }
         let saturation = map.saturation(pressure).unwrap();
         for (quality, published) in [(0.02, 0.051_33), (0.05, 0.049_34), (0.10, 0.046_54)] {
-            let enthalpy = saturation.liquid_enthalpy + quality * (saturation.vapor_enthalpy - saturation.liquid_enthalpy);
+            let enthalpy =
+                saturation.liquid_enthalpy + quality * (saturation.vapor_enthalpy - saturation.liquid_enthalpy);
             let inlet = map.at_enthalpy(pressure, enthalpy).unwrap();
             std::eprintln!("{quality} {}", flow(inlet) / published);
             assert!((flow(inlet) / published - 1.0).abs() < 5e-3);

@@ -27,8 +27,7 @@ pub struct Air {
 fn vapor_pressure(temperature: f64) -> f64 {
     if temperature < 273.16 {
         let theta = temperature / 273.16;
-        let sum = -21.214_400_6 * math::pow(theta, 0.003_333_333_33)
-            + 27.320_381_9 * math::pow(theta, 1.206_666_67)
+        let sum = -21.214_400_6 * math::pow(theta, 0.003_333_333_33) + 27.320_381_9 * math::pow(theta, 1.206_666_67)
             - 6.105_981_30 * math::pow(theta, 1.703_333_33);
         return 611.657 * math::exp(sum / theta);
     }

@@ -149,9 +149,14 @@ impl Unit<'_> {
         faults: &Faults,
     ) -> Result<(Steady, Unknowns), Error> {
         let mut last = Err(not_converged(conditions));
-        for (low, high, enthalpy) in
-            [(0.0, 0.0, 0.0), (-0.15, 0.1, 0.5), (0.1, -0.1, -0.5), (-0.3, 0.2, 1.0), (-0.4, 0.0, 1.5), (0.15, 0.2, -0.8)]
-        {
+        for (low, high, enthalpy) in [
+            (0.0, 0.0, 0.0),
+            (-0.15, 0.1, 0.5),
+            (0.1, -0.1, -0.5),
+            (-0.3, 0.2, 1.0),
+            (-0.4, 0.0, 1.5),
+            (0.15, 0.2, -0.8),
+        ] {
             let start = [guess[0] + low, guess[1] + high, guess[2] + enthalpy];
             last = self.balance(start, conditions, faults);
             if last.is_ok() {
@@ -162,12 +167,7 @@ impl Unit<'_> {
     }
 
     /// Newton's method with differences for slopes, each step shortened until the balances close better.
-    fn balance(
-        &self,
-        start: Unknowns,
-        conditions: &Conditions,
-        faults: &Faults,
-    ) -> Result<(Steady, Unknowns), Error> {
+    fn balance(&self, start: Unknowns, conditions: &Conditions, faults: &Faults) -> Result<(Steady, Unknowns), Error> {
         let mut at = start;
         let (mut misses, mut found) = self.misses(&at, conditions, faults)?;
         for _ in 0..MOST_ITERATIONS {
@@ -231,8 +231,7 @@ impl Unit<'_> {
         // Non-condensables stand with the refrigerant in the condenser: the compressor works against both.
         let volume = self.whole_volume();
         let warm = conditions.outdoor_dry_bulb + 10.0;
-        let foreign =
-            faults.non_condensables * FILLING_PA_K * warm * volume / (GAS_SPACE * parts.condenser.volume);
+        let foreign = faults.non_condensables * FILLING_PA_K * warm * volume / (GAS_SPACE * parts.condenser.volume);
         let total_pressure = discharge_pressure + foreign;
         let Compression { mass_flow, power, discharge_enthalpy } = compressor.run(map, &inlet, total_pressure)?;
         if !(mass_flow > 0.0) {
@@ -279,7 +278,8 @@ impl Unit<'_> {
             line.vapor_backwards(map, (port_pressure, port_enthalpy), mass_flow, ambient)?;
 
         // The indoor coil.
-        let air = Air::from_wet_bulb(conditions.return_dry_bulb, conditions.return_wet_bulb, conditions.ambient_pressure);
+        let air =
+            Air::from_wet_bulb(conditions.return_dry_bulb, conditions.return_wet_bulb, conditions.ambient_pressure);
         let airflow = parts.indoor_airflow * (1.0 - faults.low_indoor_airflow);
         let supply = Air { temperature: conditions.return_dry_bulb - 10.0, ..air };
         let indoor_air = airflow * supply.dry_density();
@@ -305,15 +305,19 @@ impl Unit<'_> {
 
         let shell_charge = parts.shell_volume * inlet.density;
         let tuning = parts.tuning.constant + parts.tuning.slope * (condensed.shares[2] - parts.tuning.at_share);
-        let charge = condensed.charge + evaporated.charge + discharge_charge + outlet_charge + liquid_charge
-            + line_charge + inlet_charge + shell_charge + tuning;
+        let charge = condensed.charge
+            + evaporated.charge
+            + discharge_charge
+            + outlet_charge
+            + liquid_charge
+            + line_charge
+            + inlet_charge
+            + shell_charge
+            + tuning;
         let inside = self.nameplate_charge * (1.0 - faults.undercharge + faults.overcharge);
 
-        let misses = [
-            (passed - mass_flow) / mass_flow,
-            (evaporated.enthalpy - coil_enthalpy) / 1e5,
-            (charge - inside) / inside,
-        ];
+        let misses =
+            [(passed - mass_flow) / mass_flow, (evaporated.enthalpy - coil_enthalpy) / 1e5, (charge - inside) / inside];
         let share = airflow / parts.indoor_airflow;
         let fan = parts.indoor_fan_power * share;
         let state = Steady {
@@ -326,7 +330,10 @@ impl Unit<'_> {
             compressor_inlet: inlet,
             discharge: Point { pressure: total_pressure, ..gas },
             vapor_port: map.at_enthalpy(port_pressure, port_enthalpy)?,
-            liquid_port: Point { pressure: liquid_pressure + foreign, ..map.at_enthalpy(liquid_pressure, liquid_enthalpy)? },
+            liquid_port: Point {
+                pressure: liquid_pressure + foreign,
+                ..map.at_enthalpy(liquid_pressure, liquid_enthalpy)?
+            },
             metering_inlet: before,
             evaporator: evaporated,
             condenser: condensed,
@@ -362,13 +369,26 @@ impl Unit<'_> {
     /// Inside volume of the whole unit, m³.
     fn whole_volume(&self) -> f64 {
         let parts = &self.parts;
-        let lines = [&parts.liquid_line, &parts.suction_line, &parts.condenser_outlet, &parts.suction_inlet, &parts.discharge_line];
-        parts.condenser.volume + parts.evaporator.volume + parts.shell_volume + lines.map(|line| line.volume()).iter().sum::<f64>()
+        let lines = [
+            &parts.liquid_line,
+            &parts.suction_line,
+            &parts.condenser_outlet,
+            &parts.suction_inlet,
+            &parts.discharge_line,
+        ];
+        parts.condenser.volume
+            + parts.evaporator.volume
+            + parts.shell_volume
+            + lines.map(|line| line.volume()).iter().sum::<f64>()
     }
 }
 
 fn not_converged(conditions: &Conditions) -> Error {
-    Error::NotConverged { calculation: "the balance of the unit", value: conditions.outdoor_dry_bulb, unit: "K outdoors" }
+    Error::NotConverged {
+        calculation: "the balance of the unit",
+        value: conditions.outdoor_dry_bulb,
+        unit: "K outdoors",
+    }
 }
 
 fn largest(misses: &[f64; 3]) -> f64 {

@@ -39,7 +39,11 @@ fn main() {
     for row in &rows {
         let mark = if TUNED_ON.contains(&row["test"]) { "tuned" } else { "     " };
         match at(&unit, row) {
-            Ok(found) => println!("{:2} {mark} {}", row["test"], misses(&map, &found, row).map(|miss| format!("{miss:+.3}")).join(" ")),
+            Ok(found) => println!(
+                "{:2} {mark} {}",
+                row["test"],
+                misses(&map, &found, row).map(|miss| format!("{miss:+.3}")).join(" ")
+            ),
             Err(error) => println!("{:2} {error:?}", row["test"]),
         }
     }
