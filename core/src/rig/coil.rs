@@ -98,6 +98,20 @@ pub(super) fn condense(
     air: &Air,
     dry_air: f64,
 ) -> Result<Condensed, Error> {
+    condense_warming(coil, map, void, (pressure, enthalpy), mass_flow, (air, dry_air), 0.0)
+}
+
+/// The same while the coil's metal takes heat too, in W if all of it held condensing refrigerant: metal elsewhere follows
+/// the air.
+pub(super) fn condense_warming(
+    coil: &Coil,
+    map: &RefrigerantMap,
+    void: VoidFraction,
+    (pressure, enthalpy): (f64, f64),
+    mass_flow: f64,
+    (air, dry_air): (&Air, f64),
+    metal: f64,
+) -> Result<Condensed, Error> {
     let inlet = map.saturation(pressure)?;
     let drop = coil.pressure_drop(mass_flow, &inlet);
     let saturation = map.saturation(pressure - 0.5 * drop)?;
@@ -137,7 +151,7 @@ pub(super) fn condense(
     // Condensing.
     let latent = saturation.vapor_enthalpy - saturation.liquid_enthalpy;
     let quality = ((entering - saturation.liquid_enthalpy) / latent).clamp(0.0, 1.0);
-    let passes = reach.two_phase * (saturation.mean_temperature(0.0, quality) - ambient);
+    let passes = reach.two_phase * (saturation.mean_temperature(0.0, quality) - ambient) + metal;
     let wanted = mass_flow * quality * latent;
     let condensing = if passes > 0.0 { wanted / passes } else { f64::INFINITY };
     if condensing >= left {
@@ -149,7 +163,7 @@ pub(super) fn condense(
             heat: mass_flow * (enthalpy - out),
             enthalpy: out,
             pressure: pressure - drop,
-            air_temperature: ambient + mass_flow * (enthalpy - out) / rate,
+            air_temperature: ambient + (mass_flow * (enthalpy - out) - left * metal) / rate,
             surface_temperature: saturation.middle_temperature,
             shares: [desuperheat, left, 0.0],
             charge: coil.volume * (gas_charge + left * density),
@@ -171,7 +185,7 @@ pub(super) fn condense(
         heat,
         enthalpy: out,
         pressure: pressure - drop,
-        air_temperature: ambient + heat / rate,
+        air_temperature: ambient + (heat - condensing * metal) / rate,
         surface_temperature: saturation.middle_temperature,
         shares: [desuperheat, condensing, left],
         charge: coil.volume * charge,
@@ -216,6 +230,20 @@ pub(super) fn evaporate(
     air: &Air,
     dry_air: f64,
 ) -> Result<Evaporated, Error> {
+    evaporate_cooling(coil, map, void, (outlet_pressure, enthalpy), mass_flow, (air, dry_air), 0.0)
+}
+
+/// The same while the coil's metal gives heat too, in W if all of it held boiling refrigerant: metal elsewhere follows
+/// the air. Heat and capacity are the air's.
+pub(super) fn evaporate_cooling(
+    coil: &Coil,
+    map: &RefrigerantMap,
+    void: VoidFraction,
+    (outlet_pressure, enthalpy): (f64, f64),
+    mass_flow: f64,
+    (air, dry_air): (&Air, f64),
+    metal: f64,
+) -> Result<Evaporated, Error> {
     let outlet = map.saturation(outlet_pressure)?;
     let drop = coil.pressure_drop(mass_flow, &outlet);
     let saturation = map.saturation(outlet_pressure + 0.5 * drop)?;
@@ -238,7 +266,7 @@ pub(super) fn evaporate(
     };
     let transfer = 1.0 / (capacity / reach.air + slope / reach.two_phase_refrigerant);
     let wet = dry_air * (1.0 - math::exp(-transfer / dry_air)) * (air.enthalpy() - film);
-    let passes = dry.max(wet);
+    let passes = dry.max(wet) + metal;
     let is_wet = wet > dry;
 
     let wanted = mass_flow * (saturation.vapor_enthalpy - enthalpy);
@@ -288,7 +316,7 @@ pub(super) fn evaporate(
         if share > 0.0 { share * void.mean_density(&saturation, quality.clamp(0.0, 1.0), end.min(1.0)) } else { 0.0 };
 
     // The air of both parts, mixed.
-    let heat = mass_flow * (out - enthalpy);
+    let heat = mass_flow * (out - enthalpy) - share * metal;
     let dried = share * (air.humidity_ratio - moist_humidity);
     // Enthalpy balance decides the temperature, so that the air loses just what the refrigerant takes.
     let humidity_ratio = air.humidity_ratio - dried;

@@ -32,7 +32,7 @@ fn isentropic_rise(map: &RefrigerantMap, suction: &Point, discharge_pressure: f6
         let entropy = from.entropy.unwrap_or_default();
         Ok(map.vapor_at_entropy(discharge_pressure, entropy)?.enthalpy - from.enthalpy)
     };
-    if suction.quality >= 1.0 {
+    if suction.entropy.is_some() {
         return rise(suction);
     }
     let dry = map.vapor_at_enthalpy(suction.pressure, map.saturation(suction.pressure)?.vapor_enthalpy)?;

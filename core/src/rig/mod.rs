@@ -8,7 +8,14 @@ mod line;
 mod map;
 mod metering;
 mod moist;
+mod motion;
+#[cfg(test)]
+mod motion_tests;
+mod random;
+mod rest;
+mod sensor;
 mod steady;
+mod stores;
 mod unit;
 mod void;
 
@@ -19,6 +26,10 @@ pub use line::Line;
 pub use map::{Point, RefrigerantMap, Saturation};
 pub use metering::{Around, FlashingOrifice, Metering, Needle, ShortTube, ThermostaticValve};
 pub use moist::Air;
+pub use motion::{Change, Inputs, Moment, Motion, Trip, run};
+pub use random::Random;
+pub use sensor::{Instruments, Sensor, Sensors};
 pub use steady::{Steady, Unit};
+pub use stores::Inertia;
 pub use unit::{AnyCompressor, AnyMetering, ChargeTuning, Conditions, Faults, Parts};
 pub use void::VoidFraction;

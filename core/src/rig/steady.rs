@@ -1,11 +1,12 @@
 //! The steady state: suction pressure, discharge pressure and suction enthalpy at which the metering device passes what
 //! the compressor draws, the evaporator leaves what the compressor takes, and the parts hold the charge that is there.
 
-use super::coil::{Condensed, Evaporated, condense, evaporate};
+use super::coil::{Condensed, Evaporated, condense_warming, evaporate_cooling};
 use super::compressor::{Compression, Compressor, Leaking};
 use super::map::{Point, RefrigerantMap};
 use super::metering::{Around, Metering};
 use super::moist::Air;
+use super::stores::Stores;
 use super::unit::{AnyMetering, Conditions, Faults, LOOSE_BULB_K, Parts};
 use crate::error::Error;
 use crate::math;
@@ -19,7 +20,7 @@ const FILLING_PA_K: f64 = 101_325.0 / 294.0;
 /// Share of the condenser's volume in which non-condensables gather: what liquid leaves.
 const GAS_SPACE: f64 = 0.7;
 /// Below this suction pressure a unit stops: its low-pressure switch, or ice.
-const LOWEST_SUCTION_PA: f64 = 120e3;
+pub(super) const LOWEST_SUCTION_PA: f64 = 120e3;
 
 /// A unit at rest in its course: everything an instrument could show, in SI units.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -36,6 +37,8 @@ pub struct Steady {
     pub sensible_capacity: f64,
     /// Refrigerant inside, kg.
     pub charge: f64,
+    /// The part of it between the metering device and the compressor's cylinders, kg.
+    pub low_side_charge: f64,
     /// At the compressor's inlet.
     pub compressor_inlet: Point,
     /// At its outlet, with what non-condensables add to the pressure.
@@ -168,8 +171,17 @@ impl Unit<'_> {
 
     /// Newton's method with differences for slopes, each step shortened until the balances close better.
     fn balance(&self, start: Unknowns, conditions: &Conditions, faults: &Faults) -> Result<(Steady, Unknowns), Error> {
+        Self::close(start, conditions, |at| self.misses(at, conditions, faults, None))
+    }
+
+    /// The same for any three balances.
+    pub(super) fn close(
+        start: Unknowns,
+        conditions: &Conditions,
+        balances: impl Fn(&Unknowns) -> Result<([f64; 3], Steady), Error>,
+    ) -> Result<(Steady, Unknowns), Error> {
         let mut at = start;
-        let (mut misses, mut found) = self.misses(&at, conditions, faults)?;
+        let (mut misses, mut found) = balances(&at)?;
         for _ in 0..MOST_ITERATIONS {
             let size = largest(&misses);
             if size < CLOSED {
@@ -179,11 +191,11 @@ impl Unit<'_> {
             for (unknown, step) in [1e-6, 1e-6, 1e-5].into_iter().enumerate() {
                 let mut moved = at;
                 moved[unknown] += step;
-                let there = match self.misses(&moved, conditions, faults) {
+                let there = match balances(&moved) {
                     Ok((there, _)) => there.map(|miss| (miss, step)),
                     Err(_) => {
                         moved[unknown] -= 2.0 * step;
-                        self.misses(&moved, conditions, faults)?.0.map(|miss| (miss, -step))
+                        balances(&moved)?.0.map(|miss| (miss, -step))
                     }
                 };
                 for (row, (miss, step)) in there.into_iter().enumerate() {
@@ -197,7 +209,7 @@ impl Unit<'_> {
             let mut better = None;
             for _ in 0..14 {
                 let moved: Unknowns = core::array::from_fn(|place| at[place] - share * step[place]);
-                if let Ok((there, state)) = self.misses(&moved, conditions, faults) {
+                if let Ok((there, state)) = balances(&moved) {
                     if squares(&there) < squares(&misses) * (1.0 - 1e-3 * share) {
                         better = Some((moved, there, state));
                         break;
@@ -215,12 +227,14 @@ impl Unit<'_> {
         Err(not_converged(conditions))
     }
 
-    /// How far each balance is from closing, relatively, and the state that was tried.
-    fn misses(
+    /// How far each balance is from closing, relatively, and the state that was tried; with what the parts store while
+    /// the unit is not at rest in its course.
+    pub(super) fn misses(
         &self,
         unknowns: &Unknowns,
         conditions: &Conditions,
         faults: &Faults,
+        stores: Option<&Stores>,
     ) -> Result<([f64; 3], Steady), Error> {
         let (map, parts) = (self.map, &self.parts);
         let suction_pressure = math::exp(unknowns[0]);
@@ -238,6 +252,11 @@ impl Unit<'_> {
             return Err(not_converged(conditions));
         }
 
+        let discharge_enthalpy = match stores {
+            Some(stores) => stores.past_shell(map, total_pressure, discharge_enthalpy, mass_flow)?,
+            None => discharge_enthalpy,
+        };
+
         // Discharge line, condenser, to the liquid port.
         let outdoor = Air::from_dew_point(conditions.outdoor_dry_bulb, 283.15, conditions.ambient_pressure);
         let outdoor_air = parts.outdoor_airflow * (1.0 - faults.restricted_condenser_air) * outdoor.dry_density();
@@ -249,8 +268,10 @@ impl Unit<'_> {
             conditions.outdoor_dry_bulb,
             0.0,
         )?;
+        let metal = stores.map_or(Ok(0.0), |stores| stores.condenser_heat(map, discharge_pressure))?;
         let entering = (condenser_pressure, condenser_enthalpy);
-        let condensed = condense(&parts.condenser, map, parts.void, entering, mass_flow, &outdoor, outdoor_air)?;
+        let outdoor = (&outdoor, outdoor_air);
+        let condensed = condense_warming(&parts.condenser, map, parts.void, entering, mass_flow, outdoor, metal)?;
         let (liquid_pressure, liquid_enthalpy, outlet_charge) = parts.condenser_outlet.liquid(
             map,
             (condensed.pressure, condensed.enthalpy),
@@ -283,8 +304,16 @@ impl Unit<'_> {
         let airflow = parts.indoor_airflow * (1.0 - faults.low_indoor_airflow);
         let supply = Air { temperature: conditions.return_dry_bulb - 10.0, ..air };
         let indoor_air = airflow * supply.dry_density();
-        let leaving = (coil_pressure, metering_enthalpy);
-        let evaporated = evaporate(&parts.evaporator, map, parts.void, leaving, mass_flow, &air, indoor_air)?;
+        let (metal, carried) = match stores {
+            Some(stores) => (
+                stores.evaporator_heat(map, coil_pressure)?,
+                stores.carried_heat(map, coil_pressure, metering_enthalpy)?,
+            ),
+            None => (0.0, 0.0),
+        };
+        let leaving = (coil_pressure, metering_enthalpy - carried / mass_flow);
+        let indoor = (&air, indoor_air);
+        let evaporated = evaporate_cooling(&parts.evaporator, map, parts.void, leaving, mass_flow, indoor, metal)?;
 
         // The metering device.
         let before = map.at_enthalpy(metering_pressure, metering_enthalpy)?;
@@ -292,11 +321,11 @@ impl Unit<'_> {
             AnyMetering::Valve(_) => LOOSE_BULB_K * faults.metering_overfeeding,
             _ => 0.0,
         };
-        let around = Around {
-            inlet: before,
-            outlet_pressure: evaporated.inlet_pressure,
-            bulb_superheat: evaporated.superheat + loose,
+        let felt = match stores {
+            Some(stores) => stores.bulb_superheat(map, coil_pressure, evaporated.superheat)?,
+            None => evaporated.superheat,
         };
+        let around = Around { inlet: before, outlet_pressure: evaporated.inlet_pressure, bulb_superheat: felt + loose };
         let wider = match parts.metering {
             AnyMetering::Valve(_) => 1.0,
             _ => 1.0 + faults.metering_overfeeding,
@@ -305,19 +334,18 @@ impl Unit<'_> {
 
         let shell_charge = parts.shell_volume * inlet.density;
         let tuning = parts.tuning.constant + parts.tuning.slope * (condensed.shares[2] - parts.tuning.at_share);
-        let charge = condensed.charge
-            + evaporated.charge
-            + discharge_charge
-            + outlet_charge
-            + liquid_charge
-            + line_charge
-            + inlet_charge
-            + shell_charge
-            + tuning;
-        let inside = self.nameplate_charge * (1.0 - faults.undercharge + faults.overcharge);
+        let low_side_charge = evaporated.charge + line_charge + inlet_charge + shell_charge;
+        let charge = low_side_charge + condensed.charge + discharge_charge + outlet_charge + liquid_charge + tuning;
+        let (inside, gathering) = match stores {
+            Some(stores) => (stores.inside, stores.gathering(low_side_charge)),
+            None => (self.nameplate_charge * (1.0 - faults.undercharge + faults.overcharge), 0.0),
+        };
 
-        let misses =
-            [(passed - mass_flow) / mass_flow, (evaporated.enthalpy - coil_enthalpy) / 1e5, (charge - inside) / inside];
+        let misses = [
+            (passed - gathering - mass_flow) / mass_flow,
+            (evaporated.enthalpy - coil_enthalpy) / 1e5,
+            (charge - inside) / inside,
+        ];
         let share = airflow / parts.indoor_airflow;
         let fan = parts.indoor_fan_power * share;
         let state = Steady {
@@ -327,6 +355,7 @@ impl Unit<'_> {
             capacity: evaporated.heat,
             sensible_capacity: evaporated.sensible_heat,
             charge,
+            low_side_charge,
             compressor_inlet: inlet,
             discharge: Point { pressure: total_pressure, ..gas },
             vapor_port: map.at_enthalpy(port_pressure, port_enthalpy)?,
@@ -363,11 +392,11 @@ impl Unit<'_> {
         conditions: &Conditions,
         faults: &Faults,
     ) -> Result<f64, Error> {
-        Ok(self.misses(unknowns, conditions, faults)?.1.charge)
+        Ok(self.misses(unknowns, conditions, faults, None)?.1.charge)
     }
 
     /// Inside volume of the whole unit, m³.
-    fn whole_volume(&self) -> f64 {
+    pub(super) fn whole_volume(&self) -> f64 {
         let parts = &self.parts;
         let lines = [
             &parts.liquid_line,
