@@ -34,10 +34,13 @@ const AIR_EXPONENT: f64 = 0.5;
 const SINGLE_PHASE_EXPONENT: f64 = 0.8;
 const TWO_PHASE_EXPONENT: f64 = 0.4;
 
+/// How round the corner is between metal that takes heat from gas and metal that does not, W.
+const METAL_CORNER_W: f64 = 200.0;
+
 /// What one kelvin between refrigerant and entering air is worth to the air of the whole coil, W/K.
-struct Reach {
-    two_phase: f64,
-    single_phase: f64,
+pub(super) struct Reach {
+    pub(super) two_phase: f64,
+    pub(super) single_phase: f64,
     /// Air-side NTU alone, at the design fin temperature.
     air_transfer: f64,
     two_phase_refrigerant: f64,
@@ -45,7 +48,7 @@ struct Reach {
 }
 
 impl Coil {
-    fn reach(&self, mass_flow: f64, dry_air: f64, capacity_rate: f64) -> Reach {
+    pub(super) fn reach(&self, mass_flow: f64, dry_air: f64, capacity_rate: f64) -> Reach {
         let power = |ratio: f64, exponent: f64| math::pow(ratio.max(1e-6), exponent);
         let air = self.air_conductance * power(dry_air / self.design_air, AIR_EXPONENT);
         let flow = mass_flow / self.design_flow;
@@ -61,7 +64,7 @@ impl Coil {
         }
     }
 
-    fn pressure_drop(&self, mass_flow: f64, saturation: &Saturation) -> f64 {
+    pub(super) fn pressure_drop(&self, mass_flow: f64, saturation: &Saturation) -> f64 {
         self.drop * mass_flow * mass_flow / saturation.vapor_density
     }
 }
@@ -85,25 +88,13 @@ pub struct Condensed {
     pub charge: f64,
 }
 
-/// Lets hot gas at a pressure and enthalpy condense against air.
+/// Lets hot gas at a pressure and enthalpy condense against air, while the coil's metal takes heat too, in W if all of it
+/// held condensing refrigerant (0 at rest). Metal around liquid follows the air; metal around hot gas takes as much as
+/// elsewhere, and gives nothing back worth mentioning, as gas below the temperature of its metal condenses.
 ///
 /// # Errors
 /// States outside the map.
 pub(super) fn condense(
-    coil: &Coil,
-    map: &RefrigerantMap,
-    void: VoidFraction,
-    (pressure, enthalpy): (f64, f64),
-    mass_flow: f64,
-    air: &Air,
-    dry_air: f64,
-) -> Result<Condensed, Error> {
-    condense_warming(coil, map, void, (pressure, enthalpy), mass_flow, (air, dry_air), 0.0)
-}
-
-/// The same while the coil's metal takes heat too, in W if all of it held condensing refrigerant: metal elsewhere follows
-/// the air.
-pub(super) fn condense_warming(
     coil: &Coil,
     map: &RefrigerantMap,
     void: VoidFraction,
@@ -119,6 +110,8 @@ pub(super) fn condense_warming(
     let reach = coil.reach(mass_flow, dry_air, rate);
     let ambient = air.temperature;
 
+    // A rounded corner at no heat, so that the balances have none there.
+    let gas_metal = 0.5 * (metal + math::sqrt(metal * metal + METAL_CORNER_W * METAL_CORNER_W) - METAL_CORNER_W);
     // Desuperheating, with the mean heat capacity of the gas.
     let (mut left, mut desuperheat, mut gas_charge) = (1.0, 0.0, 0.0);
     let mut entering = enthalpy;
@@ -126,19 +119,21 @@ pub(super) fn condense_warming(
         let hot = map.vapor_at_enthalpy(saturation.pressure, enthalpy)?;
         let span = (hot.temperature - saturation.dew_temperature).max(1e-9);
         let gas = mass_flow * (enthalpy - saturation.vapor_enthalpy) / span;
-        let ends = (hot.temperature - ambient, saturation.dew_temperature - ambient);
+        // Where metal takes heat as well, gas cools as against colder air.
+        let sink = ambient - gas_metal / reach.single_phase;
+        let ends = (hot.temperature - sink, saturation.dew_temperature - sink);
         // Against air warmer than the dew point the gas never reaches it.
         desuperheat = if ends.1 > 0.0 { gas / reach.single_phase * math::ln(ends.0 / ends.1) } else { f64::INFINITY };
         entering = saturation.vapor_enthalpy;
         let mean = 0.5 * (hot.density + saturation.vapor_density);
         if desuperheat >= 1.0 {
-            let cooled = ambient + ends.0 * math::exp(-reach.single_phase / gas);
+            let cooled = sink + ends.0 * math::exp(-reach.single_phase / gas);
             let heat = gas * (hot.temperature - cooled);
             return Ok(Condensed {
                 heat,
                 enthalpy: enthalpy - heat / mass_flow,
                 pressure: pressure - drop,
-                air_temperature: ambient + heat / rate,
+                air_temperature: ambient + (heat - gas_metal) / rate,
                 surface_temperature: saturation.middle_temperature,
                 shares: [1.0, 0.0, 0.0],
                 charge: coil.volume * mean,
@@ -163,7 +158,7 @@ pub(super) fn condense_warming(
             heat: mass_flow * (enthalpy - out),
             enthalpy: out,
             pressure: pressure - drop,
-            air_temperature: ambient + (mass_flow * (enthalpy - out) - left * metal) / rate,
+            air_temperature: ambient + (mass_flow * (enthalpy - out) - desuperheat * gas_metal - left * metal) / rate,
             surface_temperature: saturation.middle_temperature,
             shares: [desuperheat, left, 0.0],
             charge: coil.volume * (gas_charge + left * density),
@@ -185,7 +180,7 @@ pub(super) fn condense_warming(
         heat,
         enthalpy: out,
         pressure: pressure - drop,
-        air_temperature: ambient + (heat - condensing * metal) / rate,
+        air_temperature: ambient + (heat - desuperheat * gas_metal - condensing * metal) / rate,
         surface_temperature: saturation.middle_temperature,
         shares: [desuperheat, condensing, left],
         charge: coil.volume * charge,
@@ -321,20 +316,13 @@ pub(super) fn evaporate_cooling(
     // Enthalpy balance decides the temperature, so that the air loses just what the refrigerant takes.
     let humidity_ratio = air.humidity_ratio - dried;
     let leaving = air.enthalpy() - heat / dry_air;
-    let celsius = (leaving - LATENT * humidity_ratio) / (DRY + VAPOR * humidity_ratio);
-    let leaving_air = Air { temperature: celsius + 273.15, humidity_ratio, pressure: air.pressure };
-    let point = map.at_enthalpy(outlet_pressure, out)?;
-    let superheat = if point.quality > 1.0 {
-        point.temperature - outlet.dew_temperature
-    } else {
-        let warm = map.vapor_at_temperature(outlet_pressure, outlet.dew_temperature + 5.0)?;
-        (out - outlet.vapor_enthalpy) * 5.0 / (warm.enthalpy - outlet.vapor_enthalpy)
-    };
+    let leaving_air = Air::from_enthalpy(leaving, humidity_ratio, air.pressure);
+    let (temperature, superheat) = outlet_superheat(map, &outlet, out)?;
     Ok(Evaporated {
         heat,
         sensible_heat: heat - dry_air * dried * LATENT,
         enthalpy: out,
-        temperature: point.temperature,
+        temperature,
         superheat,
         inlet_pressure: outlet_pressure + drop,
         air: leaving_air,
@@ -342,4 +330,15 @@ pub(super) fn evaporate_cooling(
         charge: coil.volume * (boiled + vapor_charge),
         surface_temperature: surface,
     })
+}
+
+/// Temperature in K, and superheat in K by the enthalpy, of what leaves an evaporator; negative where it is wet.
+pub(super) fn outlet_superheat(map: &RefrigerantMap, outlet: &Saturation, enthalpy: f64) -> Result<(f64, f64), Error> {
+    let point = map.at_enthalpy(outlet.pressure, enthalpy)?;
+    if point.quality > 1.0 {
+        return Ok((point.temperature, point.temperature - outlet.dew_temperature));
+    }
+    let warm = map.vapor_at_temperature(outlet.pressure, outlet.dew_temperature + 5.0)?;
+    let superheat = (enthalpy - outlet.vapor_enthalpy) * 5.0 / (warm.enthalpy - outlet.vapor_enthalpy);
+    Ok((point.temperature, superheat))
 }

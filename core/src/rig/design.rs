@@ -4,13 +4,14 @@
 //! What a rating does not say is common practice: temperatures of the rating point by efficiency class, air by ton,
 //! inside volumes by capacity. Each is a field that can be set.
 
-use super::coil::{Coil, condense, evaporate};
+use super::coil::{Coil, evaporate};
 use super::compressor::{Compressor, Efficiency, EfficiencyCompressor};
 use super::line::Line;
 use super::map::RefrigerantMap;
 use super::metering::{Around, FlashingOrifice, Metering, Needle, ShortTube, ThermostaticValve};
 use super::moist::Air;
 use super::steady::Unit;
+use super::structure::{Condenser, ReturnDuct, Streams, Structure};
 use super::unit::{AnyCompressor, AnyMetering, ChargeTuning, Conditions, Faults, Parts};
 use super::void::VoidFraction;
 use crate::error::Error;
@@ -60,6 +61,8 @@ pub struct Rating {
     pub evaporator_volume: f64,
     /// How liquid and vapour share the coils.
     pub void: VoidFraction,
+    /// Which models of its parts.
+    pub structure: Structure,
 }
 
 /// Pressure drops of the coils at the rating point, Pa: some 0.7 K of condensing and of evaporating temperature.
@@ -96,6 +99,7 @@ impl Rating {
             condenser_volume: 3.3e-7,
             evaporator_volume: 2.2e-7,
             void: VoidFraction::Zivi,
+            structure: Structure::default(),
         }
     }
 }
@@ -177,15 +181,16 @@ impl<'a> Unit<'a> {
             drop: CONDENSER_DROP_PA * density / (mass_flow * mass_flow),
         };
         let condensed = |conductance: f64| {
-            condense(
-                &condenser_of(conductance),
-                map,
-                rating.void,
-                (discharge.0, discharge.1),
+            let streams = Streams {
+                pressure: discharge.0,
+                enthalpy: discharge.1,
                 mass_flow,
-                &outdoor,
-                outdoor_air,
-            )
+                air: outdoor,
+                dry_air: outdoor_air,
+                void: rating.void,
+                metal: 0.0,
+            };
+            rating.structure.condenser.condense(&condenser_of(conductance), map, &streams)
         };
         let base = rating.capacity / 10.0;
         let scale = halve(math::ln(0.02), math::ln(60.0), |scale| {
@@ -278,12 +283,14 @@ impl<'a> Unit<'a> {
             outdoor_fan_power: 0.019 * rating.capacity,
             design_drop: metering_pressure - evaporated.inlet_pressure,
             design_flow: mass_flow,
+            // Its maker knows of no duct and no bent fins.
+            structure: Structure { air_imbalance: 0.0, return_duct: ReturnDuct::default(), ..rating.structure },
         };
         let unit = Self { map, parts, nameplate_charge: 1.0 };
         // The unit of any charge in that state: what it holds there is its nameplate charge.
         let unknowns = unit.unknowns(suction_pressure, suction_enthalpy, high)?;
         let nameplate_charge = unit.charge_at(&unknowns, &conditions, &Faults::default())?;
-        Ok(Self { nameplate_charge, ..unit })
+        Ok(Self { nameplate_charge, parts: Parts { structure: rating.structure, ..parts }, ..unit })
     }
 }
 

@@ -9,13 +9,13 @@
 //! Simplified: within a step the coils are in balance with the flow through them, so that the heat stored in the
 //! refrigerant itself is left out beside that in the metal; lines hold no heat; oil holds no refrigerant; refrigerant is
 //! charged as vapour into the low side, and taken from it, and a time constant stands for the minutes in which it finds
-//! its place. In the first step the compressor draws vapour just above dew, and
-//! what the low side then holds decides what is left for the high side. Time constants are common practice (see
-//! [`Inertia::usual`]).
+//! its place. In the first step the compressor draws vapour just above dew, and what the low side then holds decides what
+//! is left for the high side. Time constants are common practice (see [`Inertia::usual`]).
 
 use super::compressor::{Compressor, Leaking};
+use super::newton::{Unknowns, newton};
 use super::rest;
-use super::steady::{LOWEST_SUCTION_PA, Steady, Unit, Unknowns};
+use super::steady::{LOWEST_SUCTION_PA, Steady, Unit};
 use super::stores::{Inertia, Stores};
 use super::unit::{Conditions, Faults};
 use crate::bounds;
@@ -288,7 +288,7 @@ impl<'a> Motion<'a> {
         let (state, at) = match self.course {
             Course::Running(at) => {
                 stores.low_side_charge = Some(self.moment.state.low_side_charge + mixed);
-                Unit::close(at, conditions, |at| unit.misses(at, conditions, faults, Some(&stores)))?
+                close(at, conditions, |at| unit.misses(at, conditions, faults, Some(&stores)))?
             }
             Course::Standing(pressures) => {
                 stores.evaporator = map.saturation(pressures[0])?.dew_temperature;
@@ -369,6 +369,20 @@ impl<'a> Motion<'a> {
     }
 }
 
+/// Where three balances close, near a start.
+fn close(
+    start: Unknowns,
+    conditions: &Conditions,
+    misses: impl Fn(&Unknowns) -> Result<([f64; 3], Steady), Error>,
+) -> Result<(Steady, Unknowns), Error> {
+    let (state, at, miss) = newton(start, misses)?.ok_or(Error::NotConverged {
+        calculation: "a step of the unit's time",
+        value: conditions.outdoor_dry_bulb,
+        unit: "K outdoors",
+    })?;
+    Ok((Steady { miss, ..state }, at))
+}
+
 /// The first step: the compressor draws vapour just above dew, and the low side holds what belongs to that.
 fn start(
     unit: &Unit,
@@ -384,7 +398,7 @@ fn start(
         for share in [0.9, 0.8, 0.97, 0.65] {
             let condensing = unit.map.bubble_pressure(stores.condenser + warmer)?.max(high);
             let guess = [math::ln(share * low), math::ln(condensing), FIRST];
-            last = Unit::close(guess, conditions, |at| {
+            last = close(guess, conditions, |at| {
                 let ([_, energy, charge], state) = unit.misses(at, conditions, faults, Some(stores))?;
                 Ok(([at[2] - FIRST, energy, charge], state))
             });

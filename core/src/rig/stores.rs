@@ -50,7 +50,7 @@ impl Inertia {
             mixing_time: 90.0,
             equalizing_time: 60.0,
             cooling_time: 900.0,
-            migration: [0.15, 900.0],
+            migration: [0.25, 900.0],
         }
     }
 }

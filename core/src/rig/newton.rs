@@ -1,0 +1,105 @@
+//! Newton's method for three balances.
+
+use crate::error::Error;
+
+/// The unknowns: logarithms of both pressures, and suction enthalpy beyond dew in 10 kJ/kg.
+pub(super) type Unknowns = [f64; 3];
+
+/// How exactly the three balances close, relatively; and what is still accepted where rounding allows no better.
+const CLOSED: f64 = 1e-9;
+const ACCEPTED: f64 = 1e-7;
+const MOST_ITERATIONS: usize = 60;
+/// Steps of the difference quotients.
+const STEPS: Unknowns = [1e-6, 1e-6, 1e-5];
+/// No pressure moves by more than a fifth at once, nor the enthalpy by more than 15 kJ/kg.
+const LONGEST: Unknowns = [0.2, 0.2, 1.5];
+
+/// Where all balances close: the state, the unknowns and the largest miss left.
+pub(super) type Found<S> = (S, Unknowns, f64);
+
+/// Newton's method with difference quotients, each step shortened until the balances close better. None where it
+/// comes to rest without closing.
+///
+/// # Errors
+/// Those of the balances at the start.
+pub(super) fn newton<S: Copy>(
+    start: Unknowns,
+    misses_at: impl Fn(&Unknowns) -> Result<([f64; 3], S), Error>,
+) -> Result<Option<Found<S>>, Error> {
+    let mut at = start;
+    let (mut misses, mut state) = misses_at(&at)?;
+    for _ in 0..MOST_ITERATIONS {
+        let size = largest(&misses);
+        if size < CLOSED {
+            return Ok(Some((state, at, size)));
+        }
+        let Some(step) = slopes(&at, &misses, &misses_at).and_then(|slopes| solve_three(&slopes, &misses)) else {
+            break;
+        };
+        let longest = step.iter().zip(LONGEST).fold(1.0, |most: f64, (step, limit)| most.max(step.abs() / limit));
+        let mut share = 1.0 / longest;
+        let mut better = None;
+        for _ in 0..14 {
+            let moved: Unknowns = core::array::from_fn(|place| at[place] - share * step[place]);
+            if let Ok((there, state)) = misses_at(&moved) {
+                if squares(&there) < squares(&misses) * (1.0 - 1e-3 * share) {
+                    better = Some((moved, there, state));
+                    break;
+                }
+            }
+            share *= 0.5;
+        }
+        let Some(next) = better else { break };
+        (at, misses, state) = next;
+    }
+    let size = largest(&misses);
+    Ok((size < ACCEPTED).then_some((state, at, size)))
+}
+
+/// Rows of balances, columns of unknowns.
+fn slopes<S>(
+    at: &Unknowns,
+    misses: &[f64; 3],
+    misses_at: impl Fn(&Unknowns) -> Result<([f64; 3], S), Error>,
+) -> Option<[[f64; 3]; 3]> {
+    let mut slopes = [[0.0; 3]; 3];
+    for unknown in 0..3 {
+        let step = STEPS[unknown];
+        let towards = |step: f64| {
+            let mut moved = *at;
+            moved[unknown] += step;
+            misses_at(&moved).ok().map(|(there, _)| (there, step))
+        };
+        // At the edge of the map one side is missing.
+        let (there, step) = towards(step).or_else(|| towards(-step))?;
+        for row in 0..3 {
+            slopes[row][unknown] = (there[row] - misses[row]) / step;
+        }
+    }
+    Some(slopes)
+}
+
+fn largest(misses: &[f64; 3]) -> f64 {
+    misses.iter().fold(0.0, |most, miss| most.max(miss.abs()))
+}
+
+fn squares(misses: &[f64; 3]) -> f64 {
+    misses.iter().map(|miss| miss * miss).sum()
+}
+
+/// Solves three linear equations by Cramer's rule; none where they do not decide.
+fn solve_three(slopes: &[[f64; 3]; 3], right: &[f64; 3]) -> Option<[f64; 3]> {
+    let determinant = |m: &[[f64; 3]; 3]| {
+        m[0][0] * (m[1][1] * m[2][2] - m[1][2] * m[2][1]) - m[0][1] * (m[1][0] * m[2][2] - m[1][2] * m[2][0])
+            + m[0][2] * (m[1][0] * m[2][1] - m[1][1] * m[2][0])
+    };
+    let whole = determinant(slopes);
+    let solution: [f64; 3] = core::array::from_fn(|column| {
+        let mut replaced = *slopes;
+        for (row, value) in replaced.iter_mut().zip(right) {
+            row[column] = *value;
+        }
+        determinant(&replaced) / whole
+    });
+    solution.iter().all(|value| value.is_finite()).then_some(solution)
+}
