@@ -10,6 +10,9 @@ mod leak;
 mod lineset;
 mod raise;
 mod refrigerant;
+mod rig;
+mod rig_motion;
+mod rig_state;
 mod safety;
 mod state;
 mod transport;
@@ -75,6 +78,9 @@ fn native(module: &Bound<'_, PyModule>) -> PyResult<()> {
     module.add_function(wrap_pyfunction!(error_table, module)?)?;
     air::add(module)?;
     module.add_function(wrap_pyfunction!(capacity::circuit_capacity_parts, module)?)?;
+    module.add_class::<rig::RigUnit>()?;
+    module.add_class::<rig_state::RigState>()?;
+    module.add_class::<rig_motion::RigMotion>()?;
     units::add(module)?;
     // What is public is decided in Python; a second list here would only have to be kept in step.
     module.delattr("__all__")
