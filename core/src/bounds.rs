@@ -128,6 +128,21 @@ bounds! {
     /// Mass of refrigerant.
     MASS = "mass" ["kg"] 0.0 .. 200.0,
         "give the mass in kilograms";
+    /// A mass of refrigerant added (above zero) or recovered (below zero).
+    MASS_CHANGE = "change of the mass" ["kg"] -200.0 .. 200.0,
+        "give kilograms: above zero what was added, below zero what was recovered";
+    /// One standard uncertainty of a mass.
+    MASS_UNCERTAINTY = "uncertainty of the mass" ["kg"] 0.0 .. 20.0,
+        "give one standard uncertainty in kilograms: a limit of error divided by 1.73";
+    /// The full charge of a unit.
+    FULL_CHARGE = "full charge" ["kg"] 0.01 .. 200.0,
+        "give the charge that the unit should hold, in kilograms";
+    /// A share of one.
+    SHARE = "share" ["1"] 0.0 .. 1.0,
+        "give a share of one, not a percentage";
+    /// A day of a log, from any beginning.
+    DAY = "day" ["days"] -1e5 .. 1e5,
+        "give days since any beginning, such as the first entry";
     /// Share of a vessel's volume that is liquid, where liquid and vapour are both there.
     LIQUID_VOLUME_FRACTION = "liquid volume fraction" ["m3/m3"] 1e-3 .. 0.999,
         "give a share of the vessel's volume: below it there is next to no liquid, above it no room for vapour";

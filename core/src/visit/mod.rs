@@ -4,7 +4,14 @@
 //! Works from the saturation curves alone, so that an instrument links only the refrigerants that it names. What else
 //! in the catalogue would have such a pressure is asked of [`crate::refrigerant::matches`].
 
+mod account;
+mod account_answers;
 mod answers;
 pub mod standing;
 
+pub use account::{
+    Addition, CHARGE_TOLERANCE, ChargeAccount, ExpectedCharge, LeakRate, SCALE_SHARE, Start, Weighing, charge_account,
+    leak_rate,
+};
+pub use account_answers::ChargeBalance;
 pub use standing::{Standing, StandingFinding, standing_check};
