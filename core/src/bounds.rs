@@ -161,6 +161,27 @@ bounds! {
     /// How many temperatures are given.
     TEMPERATURE_COUNT = "number of temperatures" ["places"] 1.0 .. 16.0,
         "give the temperature of every part that may hold liquid, at least one";
+    /// Floor area of a room.
+    ROOM_AREA = "room area" ["m2"] 0.5 .. 1e4,
+        "give the floor area of the one room in square metres";
+    /// Height above the floor at which refrigerant would come out of a unit.
+    RELEASE_HEIGHT = "height of the unit above the floor" ["m"] 0.1 .. 10.0,
+        "give metres: floor 0.6, window 1.0, wall 1.8, ceiling 2.2";
+    /// Height of a room.
+    CEILING_HEIGHT = "ceiling height" ["m"] 1.5 .. 20.0,
+        "give the height of the room in metres";
+    /// Water capacity of a cylinder.
+    WATER_CAPACITY = "water capacity" ["kg"] 0.1 .. 1000.0,
+        "give the mass of water stamped on the cylinder (W.C.) in kilograms";
+    /// Tare, contents or total mass of a cylinder.
+    CYLINDER_MASS = "mass of a cylinder" ["kg"] 0.0 .. 2000.0,
+        "give the mass in kilograms: tare, contents or what the scale shows";
+    /// How many refrigerants may be in a cylinder.
+    CANDIDATE_COUNT = "number of possible refrigerants" ["refrigerants"] 1.0 .. 16.0,
+        "name what is inside, or every refrigerant that may be";
+    /// Full charge of an appliance, chillers included.
+    APPLIANCE_CHARGE = "full charge of the appliance" ["kg"] 0.0 .. 2e4,
+        "give the appliance's full charge in kilograms";
     /// Time since the last change to the unit.
     MINUTES = "time since the last change" ["min"] 0.0 .. 1e6,
         "give minutes since start, or since charge or airflow were last changed";

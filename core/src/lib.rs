@@ -24,6 +24,7 @@ mod nearest;
 pub mod quantity;
 pub mod reading;
 pub mod refrigerant;
+pub mod safety;
 pub mod saturation;
 #[cfg(feature = "text")]
 pub mod text;

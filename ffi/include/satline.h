@@ -16,7 +16,7 @@
  * interrupts and signal handlers too, as long as no two calls at once share a structure that one of them writes.
  *
  * Stack. On a Cortex-M4 (32-bit, doubles in software) satline_diagnose uses less than 5120 bytes,
- * satline_standing_check less than 1536 and every other function of pressures and temperatures less than 512;
+ * satline_standing_check less than 1536, the functions of rooms, recovery levels and cautions less than 1280, and every other function of pressures and temperatures less than 512;
  * tests/firmware/run measures and holds these. satline_refrigerant_matches is for hosts: it carries every refrigerant.
  * A reading takes 560 bytes and a finding 1720 more, wherever the caller keeps them. On a 64-bit host the functions of full refrigerants use less than
  * 32768 bytes; tests/c/run holds that.
@@ -603,6 +603,228 @@
 // A leak shifts a blend's composition and so its bubble and dew pressures: pressure alone does not tell a shifted blend from air or another refrigerant.
 #define SATLINE_STANDING_CAUTION_BLEND_MAY_HAVE_SHIFTED 8
 
+// Standing on the floor: 0.6 m.
+#define SATLINE_INSTALLATION_FLOOR 1
+
+// In a window: 1.0 m.
+#define SATLINE_INSTALLATION_WINDOW 2
+
+// On a wall: 1.8 m.
+#define SATLINE_INSTALLATION_WALL 3
+
+// At the ceiling: 2.2 m.
+#define SATLINE_INSTALLATION_CEILING 4
+
+// Adding refrigerant.
+#define SATLINE_SITUATION_CHARGING 1
+
+// Recovering refrigerant into a cylinder.
+#define SATLINE_SITUATION_RECOVERING 2
+
+// Testing for tightness under pressure.
+#define SATLINE_SITUATION_PRESSURE_TEST 3
+
+// Opening, cutting or brazing the circuit.
+#define SATLINE_SITUATION_OPENING_CIRCUIT 4
+
+// Searching for a leak.
+#define SATLINE_SITUATION_LEAK_SEARCH 5
+
+// Storing, carrying or warming a cylinder.
+#define SATLINE_SITUATION_CYLINDER 6
+
+// Measuring on a running unit.
+#define SATLINE_SITUATION_MEASURING 7
+
+// The charge is limited by the size of the room.
+#define SATLINE_ROOM_OUTCOME_ROOM_LIMIT 1
+
+// Up to this charge the clause asks for no smallest room; its other clauses still hold.
+#define SATLINE_ROOM_OUTCOME_NO_ROOM_LIMIT 2
+
+// This room rule does not apply: take the rule that does from the local code.
+#define SATLINE_ROOM_OUTCOME_NOT_APPLICABLE 3
+
+// The charge lies above m1 and not above m2, where the formula for unventilated rooms applies.
+#define SATLINE_ROOM_REASON_WITHIN_BAND 1
+
+// The charge does not exceed m1, up to which no room is too small by this clause.
+#define SATLINE_ROOM_REASON_BELOW_BAND 2
+
+// The charge exceeds m2, where this formula does not apply: mechanical ventilation or another clause of the standard decides.
+#define SATLINE_ROOM_REASON_ABOVE_BAND 3
+
+// The charge exceeds m3: the standard does not allow it indoors; another standard for the machinery and its room decides.
+#define SATLINE_ROOM_REASON_ABOVE_LARGEST 4
+
+// In a room this small the formula gives less than m1, where it does not apply: this clause sets no limit up to m1 and allows nothing above it in this room.
+#define SATLINE_ROOM_REASON_ROOM_BELOW_BAND 5
+
+// The room would hold more than m2, where the formula does not apply: for a charge up to m2 it is large enough; above m2 mechanical ventilation or another clause decides.
+#define SATLINE_ROOM_REASON_ROOM_ABOVE_BAND 6
+
+// This refrigerant is of class 1 and sets no fire limit: suffocation and toxicity limit its charge, by the concentration limit of the local code.
+#define SATLINE_ROOM_REASON_DOES_NOT_BURN 7
+
+// This refrigerant is of higher toxicity: its toxic concentration limits the charge long before fire does; take the limit from the local code.
+#define SATLINE_ROOM_REASON_TOXIC 8
+
+// The safety class of this refrigerant is not known here: handle it as flammable and find its class first.
+#define SATLINE_ROOM_REASON_UNCLASSIFIED 9
+
+// This refrigerant burns, but its lower flammability limit is not known here: take it from ASHRAE 34 or the safety data sheet.
+#define SATLINE_ROOM_REASON_LIMIT_UNKNOWN 10
+
+// The room is ventilated mechanically, and this formula is for unventilated rooms: the ventilation clauses decide.
+#define SATLINE_ROOM_REASON_VENTILATED 11
+
+// No clause is applied.
+#define SATLINE_ROOM_CLAUSE_NONE 1
+
+// IEC 60335-2-40, annex GG, charge limit of unventilated rooms (GG.2), as widely quoted; clause number from memory.
+#define SATLINE_ROOM_CLAUSE_UNVENTILATED_ROOM 2
+
+// IEC 60335-2-40, annex GG, charges up to m1 (GG.1); clause number and factors of m1, m2 and m3 from memory.
+#define SATLINE_ROOM_CLAUSE_SMALL_CHARGE 3
+
+// The room has no ventilation that counts, and its doors are shut.
+#define SATLINE_ROOM_ASSUMPTION_UNVENTILATED 1
+
+// Refrigerant comes out at the stated height, not lower.
+#define SATLINE_ROOM_ASSUMPTION_RELEASE_HEIGHT 2
+
+// A single fault lets the whole charge of one circuit into this one room.
+#define SATLINE_ROOM_ASSUMPTION_WHOLE_CHARGE 3
+
+// The lower flammability limit is the one shown, from memory of ASHRAE 34 and ISO 817: compare it with the edition in force.
+#define SATLINE_ROOM_ASSUMPTION_FLAMMABILITY_LIMIT 4
+
+// m1, m2 and m3 are 4, 26 and 130 cubic metres times that limit, for class 2L 6, 52 and 260: from memory.
+#define SATLINE_ROOM_ASSUMPTION_BANDS 5
+
+// The unit is fixed in place; portable units have rules of their own.
+#define SATLINE_ROOM_ASSUMPTION_FIXED_UNIT 6
+
+// Editions and national versions differ, and later ones count leak detection and circulation: the local code and the unit's label decide.
+#define SATLINE_ROOM_ASSUMPTION_EDITIONS_DIFFER 7
+
+// The height exceeds 2.2 m, the greatest of the widely quoted table: use 2.2 m unless the edition in force takes the real height.
+#define SATLINE_ROOM_ASSUMPTION_HEIGHT_ABOVE_TABLE 8
+
+// The concentration is that of the charge spread evenly up to the height shown; near the leak and the floor it is higher.
+#define SATLINE_ROOM_ASSUMPTION_CEILING_HEIGHT 9
+
+// 80 % of the water capacity times the specific gravity at 77 °F (AHRI Guideline K).
+#define SATLINE_FILL_RULE_EIGHTY_PERCENT 1
+
+// The liquid would fill the cylinder at the stated highest temperature: less than the 80 % rule allows.
+#define SATLINE_FILL_RULE_LIQUID_FULL 2
+
+// There is room left: weigh while filling and stop at the limit.
+#define SATLINE_FILL_VERDICT_ROOM_LEFT 1
+
+// The cylinder is overfilled: keep it cool, do not move it by car, and recover the excess into another cylinder.
+#define SATLINE_FILL_VERDICT_OVERFILLED 2
+
+// At its temperature the cylinder is full of liquid: any warming may burst it. Keep people away, keep it cool, and call for help.
+#define SATLINE_FILL_VERDICT_FULL_OF_LIQUID 3
+
+// Low-pressure appliance: below 45 psia at 104 °F.
+#define SATLINE_APPLIANCE_CLASS_LOW_PRESSURE 1
+
+// Medium-pressure appliance: 45 to 170 psia at 104 °F.
+#define SATLINE_APPLIANCE_CLASS_MEDIUM_PRESSURE 2
+
+// High-pressure appliance: 170 to 355 psia at 104 °F.
+#define SATLINE_APPLIANCE_CLASS_HIGH_PRESSURE 3
+
+// Very-high-pressure appliance: above 355 psia at 104 °F, or critical below 104 °F.
+#define SATLINE_APPLIANCE_CLASS_VERY_HIGH_PRESSURE 4
+
+// Read 40 CFR 82.156 itself: it has exceptions and is amended, and state or local law may be stricter. Recovery is for certified technicians with certified equipment.
+#define SATLINE_RECOVERY_NOTE_READ_THE_RULE 1
+
+// For recovery equipment made on or after 15 November 1993; older equipment has other levels.
+#define SATLINE_RECOVERY_NOTE_EQUIPMENT_DATE 2
+
+// Where a leak would draw in air or makes the level unattainable, the rule has another level: isolate what leaks from what does not.
+#define SATLINE_RECOVERY_NOTE_LEAKING_APPLIANCE 3
+
+// Small factory-sealed appliances have a rule of their own, by the share of the charge recovered.
+#define SATLINE_RECOVERY_NOTE_SMALL_APPLIANCE 4
+
+// A repair that is not major and not followed by evacuating the appliance to the air has a level of its own.
+#define SATLINE_RECOVERY_NOTE_NON_MAJOR_REPAIR 5
+
+// Vehicle air conditioners come under another part of the rules.
+#define SATLINE_RECOVERY_NOTE_VEHICLE 6
+
+// The pressure at 104 °F lies within 2 % of a class boundary: the rule's own list of refrigerants decides.
+#define SATLINE_RECOVERY_NOTE_NEAR_CLASS_BOUNDARY 7
+
+// Some uses of this refrigerant are exempt from the rule; fire, suffocation and local law are not.
+#define SATLINE_RECOVERY_NOTE_POSSIBLY_EXEMPT 8
+
+// The level counts from the standard atmosphere: use the absolute pressure, or the gauge value shown for this ambient pressure.
+#define SATLINE_RECOVERY_NOTE_NOT_SEA_LEVEL 9
+
+// This refrigerant burns and explodes: no flame, spark, switch or hot work near it, fresh air, a detector for it, and tools, pump and cylinder rated for it.
+#define SATLINE_SAFETY_CAUTION_FLAMMABLE 101
+
+// This refrigerant burns: no flame or hot surface near it, fresh air, a detector for it, and tools, pump and cylinder rated for class 2L.
+#define SATLINE_SAFETY_CAUTION_MILDLY_FLAMMABLE 102
+
+// This refrigerant is toxic: breathing protection and a way out first; leave at the first smell or alarm.
+#define SATLINE_SAFETY_CAUTION_TOXIC 103
+
+// The class of what is inside is not known: handle it as flammable and toxic until it is identified.
+#define SATLINE_SAFETY_CAUTION_UNCLASSIFIED 104
+
+// R-744 stands at several times the usual pressure, and far higher when hot: only hoses, gauges and cylinders rated for it, and relieve trapped liquid before it warms. Breathing it harms long before the air runs short.
+#define SATLINE_SAFETY_CAUTION_CARBON_DIOXIDE 105
+
+// Never use oxygen or compressed air: with oil they explode. Dry nitrogen through a regulator only, with a relief valve set for the weakest part.
+#define SATLINE_SAFETY_CAUTION_NEVER_OXYGEN 106
+
+// Stay under the test pressure on the label, raise it in steps from a distance, and keep compressor and low side within theirs.
+#define SATLINE_SAFETY_CAUTION_TEST_PRESSURE 107
+
+// Refrigerant vapour is heavier than air and unseen: it fills pits, cellars and low corners and suffocates without warning. Air the place from the floor; nobody alone below ground.
+#define SATLINE_SAFETY_CAUTION_SUFFOCATION 108
+
+// The vapour rises when warm and crawls as a cold cloud first: air the place high and low, and stay upwind.
+#define SATLINE_SAFETY_CAUTION_SUFFOCATION_ABOVE 109
+
+// Weigh the cylinder while it fills and stop at its limit, at most 80 % of its volume: one full of liquid bursts when it warms.
+#define SATLINE_SAFETY_CAUTION_FILL_LIMIT 110
+
+// Keep cylinders out of the sun and the closed van, below 125 °F (52 °C), upright and secured. Never warm one by flame: lukewarm water at most.
+#define SATLINE_SAFETY_CAUTION_CYLINDER_HEAT 111
+
+// Never cap, plug or isolate a relief device, and trap no liquid between two closed valves: it bursts the hose as it warms.
+#define SATLINE_SAFETY_CAUTION_PRESSURE_RELIEF 112
+
+// Take this blend from the cylinder as liquid, since its vapour has another composition; meter it to vapour before a running compressor.
+#define SATLINE_SAFETY_CAUTION_LIQUID_FROM_CYLINDER 113
+
+// Recover, never vent: one kind to a cylinder, never mixed.
+#define SATLINE_SAFETY_CAUTION_RECOVER_NEVER_VENT 114
+
+// No torch on a circuit that holds refrigerant or pressure: recover, purge with nitrogen and leave it open. Refrigerant in a flame makes acid fumes.
+#define SATLINE_SAFETY_CAUTION_EMPTY_BEFORE_FLAME 115
+
+// Lines and hoses are under pressure: eye protection and gloves, and open every valve slowly. Liquid on skin freezes it.
+#define SATLINE_SAFETY_CAUTION_PRESSURE 116
+
+// Lock out power before panels come off; capacitors stay charged, so discharge and measure before you touch.
+#define SATLINE_SAFETY_CAUTION_ELECTRICITY 117
+
+// Discharge line, compressor and metal in the sun burn skin. In the heat drink, take shade, and tell someone where you are.
+#define SATLINE_SAFETY_CAUTION_HOT_SURFACES 118
+
+// Local codes and the maker's instructions come first; this work belongs to licensed and certified people.
+#define SATLINE_SAFETY_CAUTION_LICENSED_PRACTICE 119
+
 // Value: superheat.
 #define SATLINE_VALUE_SUPERHEAT_K 0
 
@@ -765,6 +987,48 @@
 // The highest accepted number of temperatures, places.
 #define SATLINE_NUMBER_OF_TEMPERATURES_HIGHEST_PLACES 16.0
 
+// The lowest accepted room area, m2.
+#define SATLINE_ROOM_AREA_LOWEST_M2 0.5
+
+// The highest accepted room area, m2.
+#define SATLINE_ROOM_AREA_HIGHEST_M2 10000.0
+
+// The lowest accepted height of the unit above the floor, m.
+#define SATLINE_HEIGHT_OF_THE_UNIT_ABOVE_THE_FLOOR_LOWEST_M 0.1
+
+// The highest accepted height of the unit above the floor, m.
+#define SATLINE_HEIGHT_OF_THE_UNIT_ABOVE_THE_FLOOR_HIGHEST_M 10.0
+
+// The lowest accepted ceiling height, m.
+#define SATLINE_CEILING_HEIGHT_LOWEST_M 1.5
+
+// The highest accepted ceiling height, m.
+#define SATLINE_CEILING_HEIGHT_HIGHEST_M 20.0
+
+// The lowest accepted water capacity, kg.
+#define SATLINE_WATER_CAPACITY_LOWEST_KG 0.1
+
+// The highest accepted water capacity, kg.
+#define SATLINE_WATER_CAPACITY_HIGHEST_KG 1000.0
+
+// The lowest accepted mass of a cylinder, kg.
+#define SATLINE_MASS_OF_A_CYLINDER_LOWEST_KG 0.0
+
+// The highest accepted mass of a cylinder, kg.
+#define SATLINE_MASS_OF_A_CYLINDER_HIGHEST_KG 2000.0
+
+// The lowest accepted number of possible refrigerants, refrigerants.
+#define SATLINE_NUMBER_OF_POSSIBLE_REFRIGERANTS_LOWEST_REFRIGERANTS 1.0
+
+// The highest accepted number of possible refrigerants, refrigerants.
+#define SATLINE_NUMBER_OF_POSSIBLE_REFRIGERANTS_HIGHEST_REFRIGERANTS 16.0
+
+// The lowest accepted full charge of the appliance, kg.
+#define SATLINE_FULL_CHARGE_OF_THE_APPLIANCE_LOWEST_KG 0.0
+
+// The highest accepted full charge of the appliance, kg.
+#define SATLINE_FULL_CHARGE_OF_THE_APPLIANCE_HIGHEST_KG 20000.0
+
 // The lowest accepted time since the last change, min.
 #define SATLINE_TIME_SINCE_THE_LAST_CHANGE_LOWEST_MIN 0.0
 
@@ -814,6 +1078,27 @@
 // Bit of satline_standing_finding.given: unseen_at_most_pa is set.
 #define SATLINE_STANDING_GIVEN_UNSEEN 4
 
+// Most cautions that satline_cautions_for writes.
+#define SATLINE_CAUTIONS 24
+
+// Bit of satline_room_limit.given: lower_flammability_limit_kg_m3 is set.
+#define SATLINE_ROOM_GIVEN_FLAMMABILITY_LIMIT 1
+
+// Bit of satline_room_limit.given: m1_kg, m2_kg and m3_kg are set.
+#define SATLINE_ROOM_GIVEN_BANDS 2
+
+// Bit of satline_room_limit.given: largest_charge_kg is set.
+#define SATLINE_ROOM_GIVEN_LARGEST_CHARGE 4
+
+// Bit of satline_room_limit.given: smallest_area_m2 is set.
+#define SATLINE_ROOM_GIVEN_SMALLEST_AREA 8
+
+// Bit of satline_room_limit.given: within_limit is set.
+#define SATLINE_ROOM_GIVEN_WITHIN_LIMIT 16
+
+// Bit of satline_room_limit.given: the concentration and what belongs to it are set.
+#define SATLINE_ROOM_GIVEN_CONCENTRATION 32
+
 // How many components a state has room for.
 #define SATLINE_STATE_COMPONENTS 8
 
@@ -843,6 +1128,9 @@
 
 // Bit of satline_state.defined: quality and the mass fractions of both phases are set; they belong to two phases.
 #define SATLINE_DEFINED_QUALITY 2
+
+// Most refrigerants that may be in a cylinder, where it is not known which.
+#define SATLINE_CANDIDATES 16
 
 // A refrigerant: one of the objects below, or found by name. Programs pass its address and never look inside. Its
 // size never changes, because an exported object may be copied into the program that uses it.
@@ -1032,8 +1320,96 @@ typedef struct satline_match {
   double standard_uncertainty_k;
 } satline_match;
 
-// A refrigerant with its equation of state: one of the objects below whose names end in _FULL, or found by name.
-// Programs pass its address and never look inside. Its size never changes. Not in the library for microcontrollers.
+// A question about a room and a charge of flammable refrigerant. Start with satline_room_init; set the height or the
+// installation, and the area, the charge or both.
+typedef struct satline_room {
+  // sizeof(satline_room), set by satline_room_init.
+  uint32_t struct_size;
+  // SATLINE_INSTALLATION_..., whose usual height is then taken; 0 (by satline_room_init) where height_m is given.
+  int32_t installation;
+  // Height above the floor at which refrigerant would come out, metres.
+  double height_m;
+  // Floor area of the room, square metres; -1 (by satline_room_init) where it is asked for.
+  double area_m2;
+  // The charge, kilograms; -1 (by satline_room_init) where it is asked for.
+  double charge_kg;
+  // Height of the ceiling, metres, for the concentration only; -1 (by satline_room_init) for 2.2 m.
+  double ceiling_height_m;
+  // 1 where the room is ventilated mechanically, else 0.
+  int32_t ventilated;
+  // Always 0.
+  int32_t reserved;
+} satline_room;
+
+// The answer about a room. Start with satline_room_limit_init. What is not given is 0.
+typedef struct satline_room_limit {
+  // sizeof(satline_room_limit), set by satline_room_limit_init.
+  uint32_t struct_size;
+  // SATLINE_ROOM_OUTCOME_...; 0 before an answer.
+  int32_t outcome;
+  // SATLINE_ROOM_REASON_...
+  int32_t reason;
+  // SATLINE_ROOM_CLAUSE_...
+  int32_t clause;
+  // Bit n is set for assumption n (SATLINE_ROOM_ASSUMPTION_...).
+  uint32_t assumptions;
+  // SATLINE_ROOM_GIVEN_... bits.
+  uint32_t given;
+  // 1 where the charge is within the limit of the room, 0 where it is not.
+  int32_t within_limit;
+  // 1 where the concentration is more than a quarter of the lower flammability limit.
+  int32_t exceeds_quarter;
+  // Kilograms a cubic metre.
+  double lower_flammability_limit_kg_m3;
+  // The height used, metres.
+  double height_m;
+  // Up to it no room is too small by the clause.
+  double m1_kg;
+  // Up to it the formula for unventilated rooms applies.
+  double m2_kg;
+  // Above it not indoors.
+  double m3_kg;
+  // The most that this room may hold by the formula.
+  double largest_charge_kg;
+  // The smallest room for this charge by the formula.
+  double smallest_area_m2;
+  // The charge spread evenly over the room, for information.
+  double concentration_kg_m3;
+  // That over the lower flammability limit.
+  double share_of_limit;
+  // The height to which it is spread, metres.
+  double ceiling_height_m;
+} satline_room_limit;
+
+// How far refrigerant is recovered. Start with satline_recovery_level_init. What is not given is 0.
+typedef struct satline_recovery_level {
+  // sizeof(satline_recovery_level), set by satline_recovery_level_init.
+  uint32_t struct_size;
+  // SATLINE_APPLIANCE_CLASS_...; 0 before an answer.
+  int32_t appliance_class;
+  // Bit n is set for note n (SATLINE_RECOVERY_NOTE_...).
+  uint32_t notes;
+  // 1 where the charge is 200 lb or more.
+  int32_t is_large;
+  // 1 where vacuum_in_hg is set; the level of a low-pressure appliance is stated as an absolute pressure.
+  int32_t is_vacuum;
+  // 1 where pressure_at_104_f_pa is set; not above or next to the critical temperature.
+  int32_t has_pressure_at_104_f;
+  // The level as the rule states it: inches of mercury below the standard atmosphere.
+  double vacuum_in_hg;
+  // The level, pascals, absolute.
+  double pressure_pa;
+  // What a gauge shows that reads zero in the air here, pascals: negative is a vacuum.
+  double gauge_pa;
+  // Pressure of the liquid at 104 degrees Fahrenheit, by which the appliance is classed, pascals, absolute.
+  double pressure_at_104_f_pa;
+} satline_recovery_level;
+
+// A refrigerant with its full record: saturated densities and enthalpies from compact curves and, where the library is
+// built with equations of state (on hosts; satline_state_... functions), any other state. One of the objects below whose
+// names end in _FULL, or found by name. Programs pass its address and never look inside. Its size never changes. A program
+// that names one carries its record and no other; &SATLINE_R410A alone, without _FULL, is smaller and has all that
+// superheat, subcooling and a diagnosis need.
 typedef struct satline_refrigerant_full {
   // Version of what `core` points at.
   uint32_t version;
@@ -1074,6 +1450,62 @@ typedef struct satline_state {
   // Mass fractions of the components in the vapour of two phases.
   double vapor_mass_fraction[SATLINE_STATE_COMPONENTS];
 } satline_state;
+
+// A question about a cylinder. Start with satline_cylinder_init. Temperatures in kelvin, masses in kilograms.
+typedef struct satline_cylinder {
+  // sizeof(satline_cylinder), set by satline_cylinder_init.
+  uint32_t struct_size;
+  // Always 0.
+  uint32_t reserved;
+  // The water capacity stamped on the cylinder, kilograms of water.
+  double water_capacity_kg;
+  // The tare stamped on it; -1 (by satline_cylinder_init) where it is not known.
+  double tare_kg;
+  // The mass inside (see satline_cylinder_contents_kg); -1 (by satline_cylinder_init) where it is not known.
+  double contents_kg;
+  // The cylinder's temperature now; -1 (by satline_cylinder_init) where it is not known.
+  double temperature_k;
+  // The highest temperature it may meet; -1 (by satline_cylinder_init) for 130 degrees Fahrenheit.
+  double highest_temperature_k;
+} satline_cylinder;
+
+// The answer about a cylinder. Start with satline_cylinder_fill_init. What is not given is 0.
+typedef struct satline_cylinder_fill {
+  // sizeof(satline_cylinder_fill), set by satline_cylinder_fill_init.
+  uint32_t struct_size;
+  // SATLINE_FILL_RULE_...: what limits the filling; 0 before an answer.
+  int32_t rule;
+  // SATLINE_FILL_VERDICT_...; 0 where the contents are not given.
+  int32_t verdict;
+  // 1 where full_at_limit_k is at least that: the density curve ends there.
+  int32_t full_at_limit_at_least;
+  // 1 where full_k is at least that.
+  int32_t full_at_least;
+  // 1 where margin_now_k is set.
+  int32_t has_margin_now;
+  double volume_m3;
+  // The most by the rule of 80 % at 77 degrees Fahrenheit.
+  double eighty_percent_kg;
+  // The mass whose liquid fills the cylinder at the highest temperature.
+  double liquid_full_kg;
+  // The lesser of the two: the limit.
+  double limit_kg;
+  // What a scale shows at the limit; 0 where the tare is not given.
+  double scale_limit_kg;
+  double highest_temperature_k;
+  // Temperature at which a cylinder filled to the limit is full of liquid.
+  double full_at_limit_k;
+  // That less the highest temperature.
+  double margin_at_limit_k;
+  // Limit less contents: negative where it is overfilled.
+  double room_left_kg;
+  // Temperature at which the present contents fill the cylinder with liquid.
+  double full_k;
+  // That less the highest temperature: negative where the cylinder would burst before.
+  double margin_k;
+  // That less the cylinder's temperature now.
+  double margin_now_k;
+} satline_cylinder_fill;
 
 #ifdef __cplusplus
 extern "C" {
@@ -1547,472 +1979,472 @@ extern const struct satline_refrigerant SATLINE_R1336MZZZ;
 // R-E170; safety class A3.
 extern const struct satline_refrigerant SATLINE_RE170;
 
-// R-11 with its equation of state.
+// The full record of R-11.
 extern const struct satline_refrigerant_full SATLINE_R11_FULL;
 
-// R-12 with its equation of state.
+// The full record of R-12.
 extern const struct satline_refrigerant_full SATLINE_R12_FULL;
 
-// R-13 with its equation of state.
+// The full record of R-13.
 extern const struct satline_refrigerant_full SATLINE_R13_FULL;
 
-// R-13I1 with its equation of state.
+// The full record of R-13I1.
 extern const struct satline_refrigerant_full SATLINE_R13I1_FULL;
 
-// R-14 with its equation of state.
+// The full record of R-14.
 extern const struct satline_refrigerant_full SATLINE_R14_FULL;
 
-// R-22 with its equation of state.
+// The full record of R-22.
 extern const struct satline_refrigerant_full SATLINE_R22_FULL;
 
-// R-23 with its equation of state.
+// The full record of R-23.
 extern const struct satline_refrigerant_full SATLINE_R23_FULL;
 
-// R-32 with its equation of state.
+// The full record of R-32.
 extern const struct satline_refrigerant_full SATLINE_R32_FULL;
 
-// R-41 with its equation of state.
+// The full record of R-41.
 extern const struct satline_refrigerant_full SATLINE_R41_FULL;
 
-// R-113 with its equation of state.
+// The full record of R-113.
 extern const struct satline_refrigerant_full SATLINE_R113_FULL;
 
-// R-114 with its equation of state.
+// The full record of R-114.
 extern const struct satline_refrigerant_full SATLINE_R114_FULL;
 
-// R-115 with its equation of state.
+// The full record of R-115.
 extern const struct satline_refrigerant_full SATLINE_R115_FULL;
 
-// R-116 with its equation of state.
+// The full record of R-116.
 extern const struct satline_refrigerant_full SATLINE_R116_FULL;
 
-// R-123 with its equation of state.
+// The full record of R-123.
 extern const struct satline_refrigerant_full SATLINE_R123_FULL;
 
-// R-124 with its equation of state.
+// The full record of R-124.
 extern const struct satline_refrigerant_full SATLINE_R124_FULL;
 
-// R-125 with its equation of state.
+// The full record of R-125.
 extern const struct satline_refrigerant_full SATLINE_R125_FULL;
 
-// R-134a with its equation of state.
+// The full record of R-134a.
 extern const struct satline_refrigerant_full SATLINE_R134A_FULL;
 
-// R-141b with its equation of state.
+// The full record of R-141b.
 extern const struct satline_refrigerant_full SATLINE_R141B_FULL;
 
-// R-142b with its equation of state.
+// The full record of R-142b.
 extern const struct satline_refrigerant_full SATLINE_R142B_FULL;
 
-// R-143a with its equation of state.
+// The full record of R-143a.
 extern const struct satline_refrigerant_full SATLINE_R143A_FULL;
 
-// R-152a with its equation of state.
+// The full record of R-152a.
 extern const struct satline_refrigerant_full SATLINE_R152A_FULL;
 
-// R-161 with its equation of state.
+// The full record of R-161.
 extern const struct satline_refrigerant_full SATLINE_R161_FULL;
 
-// R-170 with its equation of state.
+// The full record of R-170.
 extern const struct satline_refrigerant_full SATLINE_R170_FULL;
 
-// R-218 with its equation of state.
+// The full record of R-218.
 extern const struct satline_refrigerant_full SATLINE_R218_FULL;
 
-// R-227ea with its equation of state.
+// The full record of R-227ea.
 extern const struct satline_refrigerant_full SATLINE_R227EA_FULL;
 
-// R-236fa with its equation of state.
+// The full record of R-236fa.
 extern const struct satline_refrigerant_full SATLINE_R236FA_FULL;
 
-// R-245fa with its equation of state.
+// The full record of R-245fa.
 extern const struct satline_refrigerant_full SATLINE_R245FA_FULL;
 
-// R-290 with its equation of state.
+// The full record of R-290.
 extern const struct satline_refrigerant_full SATLINE_R290_FULL;
 
-// R-C318 with its equation of state.
+// The full record of R-C318.
 extern const struct satline_refrigerant_full SATLINE_RC318_FULL;
 
-// R-401A with its equation of state.
+// The full record of R-401A.
 extern const struct satline_refrigerant_full SATLINE_R401A_FULL;
 
-// R-402A with its equation of state.
+// The full record of R-402A.
 extern const struct satline_refrigerant_full SATLINE_R402A_FULL;
 
-// R-402B with its equation of state.
+// The full record of R-402B.
 extern const struct satline_refrigerant_full SATLINE_R402B_FULL;
 
-// R-403B with its equation of state.
+// The full record of R-403B.
 extern const struct satline_refrigerant_full SATLINE_R403B_FULL;
 
-// R-404A with its equation of state.
+// The full record of R-404A.
 extern const struct satline_refrigerant_full SATLINE_R404A_FULL;
 
-// R-407A with its equation of state.
+// The full record of R-407A.
 extern const struct satline_refrigerant_full SATLINE_R407A_FULL;
 
-// R-407B with its equation of state.
+// The full record of R-407B.
 extern const struct satline_refrigerant_full SATLINE_R407B_FULL;
 
-// R-407C with its equation of state.
+// The full record of R-407C.
 extern const struct satline_refrigerant_full SATLINE_R407C_FULL;
 
-// R-407D with its equation of state.
+// The full record of R-407D.
 extern const struct satline_refrigerant_full SATLINE_R407D_FULL;
 
-// R-407E with its equation of state.
+// The full record of R-407E.
 extern const struct satline_refrigerant_full SATLINE_R407E_FULL;
 
-// R-407F with its equation of state.
+// The full record of R-407F.
 extern const struct satline_refrigerant_full SATLINE_R407F_FULL;
 
-// R-407G with its equation of state.
+// The full record of R-407G.
 extern const struct satline_refrigerant_full SATLINE_R407G_FULL;
 
-// R-407H with its equation of state.
+// The full record of R-407H.
 extern const struct satline_refrigerant_full SATLINE_R407H_FULL;
 
-// R-407I with its equation of state.
+// The full record of R-407I.
 extern const struct satline_refrigerant_full SATLINE_R407I_FULL;
 
-// R-408A with its equation of state.
+// The full record of R-408A.
 extern const struct satline_refrigerant_full SATLINE_R408A_FULL;
 
-// R-409A with its equation of state.
+// The full record of R-409A.
 extern const struct satline_refrigerant_full SATLINE_R409A_FULL;
 
-// R-410A with its equation of state.
+// The full record of R-410A.
 extern const struct satline_refrigerant_full SATLINE_R410A_FULL;
 
-// R-410B with its equation of state.
+// The full record of R-410B.
 extern const struct satline_refrigerant_full SATLINE_R410B_FULL;
 
-// R-411A with its equation of state.
+// The full record of R-411A.
 extern const struct satline_refrigerant_full SATLINE_R411A_FULL;
 
-// R-411B with its equation of state.
+// The full record of R-411B.
 extern const struct satline_refrigerant_full SATLINE_R411B_FULL;
 
-// R-414B with its equation of state.
+// The full record of R-414B.
 extern const struct satline_refrigerant_full SATLINE_R414B_FULL;
 
-// R-415A with its equation of state.
+// The full record of R-415A.
 extern const struct satline_refrigerant_full SATLINE_R415A_FULL;
 
-// R-415B with its equation of state.
+// The full record of R-415B.
 extern const struct satline_refrigerant_full SATLINE_R415B_FULL;
 
-// R-416A with its equation of state.
+// The full record of R-416A.
 extern const struct satline_refrigerant_full SATLINE_R416A_FULL;
 
-// R-417A with its equation of state.
+// The full record of R-417A.
 extern const struct satline_refrigerant_full SATLINE_R417A_FULL;
 
-// R-417B with its equation of state.
+// The full record of R-417B.
 extern const struct satline_refrigerant_full SATLINE_R417B_FULL;
 
-// R-417C with its equation of state.
+// The full record of R-417C.
 extern const struct satline_refrigerant_full SATLINE_R417C_FULL;
 
-// R-418A with its equation of state.
+// The full record of R-418A.
 extern const struct satline_refrigerant_full SATLINE_R418A_FULL;
 
-// R-420A with its equation of state.
+// The full record of R-420A.
 extern const struct satline_refrigerant_full SATLINE_R420A_FULL;
 
-// R-421A with its equation of state.
+// The full record of R-421A.
 extern const struct satline_refrigerant_full SATLINE_R421A_FULL;
 
-// R-421B with its equation of state.
+// The full record of R-421B.
 extern const struct satline_refrigerant_full SATLINE_R421B_FULL;
 
-// R-422A with its equation of state.
+// The full record of R-422A.
 extern const struct satline_refrigerant_full SATLINE_R422A_FULL;
 
-// R-422B with its equation of state.
+// The full record of R-422B.
 extern const struct satline_refrigerant_full SATLINE_R422B_FULL;
 
-// R-422C with its equation of state.
+// The full record of R-422C.
 extern const struct satline_refrigerant_full SATLINE_R422C_FULL;
 
-// R-422D with its equation of state.
+// The full record of R-422D.
 extern const struct satline_refrigerant_full SATLINE_R422D_FULL;
 
-// R-422E with its equation of state.
+// The full record of R-422E.
 extern const struct satline_refrigerant_full SATLINE_R422E_FULL;
 
-// R-423A with its equation of state.
+// The full record of R-423A.
 extern const struct satline_refrigerant_full SATLINE_R423A_FULL;
 
-// R-424A with its equation of state.
+// The full record of R-424A.
 extern const struct satline_refrigerant_full SATLINE_R424A_FULL;
 
-// R-425A with its equation of state.
+// The full record of R-425A.
 extern const struct satline_refrigerant_full SATLINE_R425A_FULL;
 
-// R-427A with its equation of state.
+// The full record of R-427A.
 extern const struct satline_refrigerant_full SATLINE_R427A_FULL;
 
-// R-427C with its equation of state.
+// The full record of R-427C.
 extern const struct satline_refrigerant_full SATLINE_R427C_FULL;
 
-// R-428A with its equation of state.
+// The full record of R-428A.
 extern const struct satline_refrigerant_full SATLINE_R428A_FULL;
 
-// R-430A with its equation of state.
+// The full record of R-430A.
 extern const struct satline_refrigerant_full SATLINE_R430A_FULL;
 
-// R-431A with its equation of state.
+// The full record of R-431A.
 extern const struct satline_refrigerant_full SATLINE_R431A_FULL;
 
-// R-433A with its equation of state.
+// The full record of R-433A.
 extern const struct satline_refrigerant_full SATLINE_R433A_FULL;
 
-// R-433B with its equation of state.
+// The full record of R-433B.
 extern const struct satline_refrigerant_full SATLINE_R433B_FULL;
 
-// R-433C with its equation of state.
+// The full record of R-433C.
 extern const struct satline_refrigerant_full SATLINE_R433C_FULL;
 
-// R-434A with its equation of state.
+// The full record of R-434A.
 extern const struct satline_refrigerant_full SATLINE_R434A_FULL;
 
-// R-436A with its equation of state.
+// The full record of R-436A.
 extern const struct satline_refrigerant_full SATLINE_R436A_FULL;
 
-// R-436B with its equation of state.
+// The full record of R-436B.
 extern const struct satline_refrigerant_full SATLINE_R436B_FULL;
 
-// R-436C with its equation of state.
+// The full record of R-436C.
 extern const struct satline_refrigerant_full SATLINE_R436C_FULL;
 
-// R-437A with its equation of state.
+// The full record of R-437A.
 extern const struct satline_refrigerant_full SATLINE_R437A_FULL;
 
-// R-438A with its equation of state.
+// The full record of R-438A.
 extern const struct satline_refrigerant_full SATLINE_R438A_FULL;
 
-// R-439A with its equation of state.
+// The full record of R-439A.
 extern const struct satline_refrigerant_full SATLINE_R439A_FULL;
 
-// R-440A with its equation of state.
+// The full record of R-440A.
 extern const struct satline_refrigerant_full SATLINE_R440A_FULL;
 
-// R-441A with its equation of state.
+// The full record of R-441A.
 extern const struct satline_refrigerant_full SATLINE_R441A_FULL;
 
-// R-442A with its equation of state.
+// The full record of R-442A.
 extern const struct satline_refrigerant_full SATLINE_R442A_FULL;
 
-// R-443A with its equation of state.
+// The full record of R-443A.
 extern const struct satline_refrigerant_full SATLINE_R443A_FULL;
 
-// R-444A with its equation of state.
+// The full record of R-444A.
 extern const struct satline_refrigerant_full SATLINE_R444A_FULL;
 
-// R-444B with its equation of state.
+// The full record of R-444B.
 extern const struct satline_refrigerant_full SATLINE_R444B_FULL;
 
-// R-445A with its equation of state.
+// The full record of R-445A.
 extern const struct satline_refrigerant_full SATLINE_R445A_FULL;
 
-// R-447A with its equation of state.
+// The full record of R-447A.
 extern const struct satline_refrigerant_full SATLINE_R447A_FULL;
 
-// R-447B with its equation of state.
+// The full record of R-447B.
 extern const struct satline_refrigerant_full SATLINE_R447B_FULL;
 
-// R-448A with its equation of state.
+// The full record of R-448A.
 extern const struct satline_refrigerant_full SATLINE_R448A_FULL;
 
-// R-448B with its equation of state.
+// The full record of R-448B.
 extern const struct satline_refrigerant_full SATLINE_R448B_FULL;
 
-// R-449A with its equation of state.
+// The full record of R-449A.
 extern const struct satline_refrigerant_full SATLINE_R449A_FULL;
 
-// R-449B with its equation of state.
+// The full record of R-449B.
 extern const struct satline_refrigerant_full SATLINE_R449B_FULL;
 
-// R-449C with its equation of state.
+// The full record of R-449C.
 extern const struct satline_refrigerant_full SATLINE_R449C_FULL;
 
-// R-450A with its equation of state.
+// The full record of R-450A.
 extern const struct satline_refrigerant_full SATLINE_R450A_FULL;
 
-// R-451A with its equation of state.
+// The full record of R-451A.
 extern const struct satline_refrigerant_full SATLINE_R451A_FULL;
 
-// R-451B with its equation of state.
+// The full record of R-451B.
 extern const struct satline_refrigerant_full SATLINE_R451B_FULL;
 
-// R-452A with its equation of state.
+// The full record of R-452A.
 extern const struct satline_refrigerant_full SATLINE_R452A_FULL;
 
-// R-452B with its equation of state.
+// The full record of R-452B.
 extern const struct satline_refrigerant_full SATLINE_R452B_FULL;
 
-// R-452C with its equation of state.
+// The full record of R-452C.
 extern const struct satline_refrigerant_full SATLINE_R452C_FULL;
 
-// R-453A with its equation of state.
+// The full record of R-453A.
 extern const struct satline_refrigerant_full SATLINE_R453A_FULL;
 
-// R-454A with its equation of state.
+// The full record of R-454A.
 extern const struct satline_refrigerant_full SATLINE_R454A_FULL;
 
-// R-454B with its equation of state.
+// The full record of R-454B.
 extern const struct satline_refrigerant_full SATLINE_R454B_FULL;
 
-// R-454C with its equation of state.
+// The full record of R-454C.
 extern const struct satline_refrigerant_full SATLINE_R454C_FULL;
 
-// R-455A with its equation of state.
+// The full record of R-455A.
 extern const struct satline_refrigerant_full SATLINE_R455A_FULL;
 
-// R-456A with its equation of state.
+// The full record of R-456A.
 extern const struct satline_refrigerant_full SATLINE_R456A_FULL;
 
-// R-457A with its equation of state.
+// The full record of R-457A.
 extern const struct satline_refrigerant_full SATLINE_R457A_FULL;
 
-// R-457B with its equation of state.
+// The full record of R-457B.
 extern const struct satline_refrigerant_full SATLINE_R457B_FULL;
 
-// R-457C with its equation of state.
+// The full record of R-457C.
 extern const struct satline_refrigerant_full SATLINE_R457C_FULL;
 
-// R-458A with its equation of state.
+// The full record of R-458A.
 extern const struct satline_refrigerant_full SATLINE_R458A_FULL;
 
-// R-459A with its equation of state.
+// The full record of R-459A.
 extern const struct satline_refrigerant_full SATLINE_R459A_FULL;
 
-// R-459B with its equation of state.
+// The full record of R-459B.
 extern const struct satline_refrigerant_full SATLINE_R459B_FULL;
 
-// R-460A with its equation of state.
+// The full record of R-460A.
 extern const struct satline_refrigerant_full SATLINE_R460A_FULL;
 
-// R-460B with its equation of state.
+// The full record of R-460B.
 extern const struct satline_refrigerant_full SATLINE_R460B_FULL;
 
-// R-460C with its equation of state.
+// The full record of R-460C.
 extern const struct satline_refrigerant_full SATLINE_R460C_FULL;
 
-// R-462A with its equation of state.
+// The full record of R-462A.
 extern const struct satline_refrigerant_full SATLINE_R462A_FULL;
 
-// R-463A with its equation of state.
+// The full record of R-463A.
 extern const struct satline_refrigerant_full SATLINE_R463A_FULL;
 
-// R-464A with its equation of state.
+// The full record of R-464A.
 extern const struct satline_refrigerant_full SATLINE_R464A_FULL;
 
-// R-465A with its equation of state.
+// The full record of R-465A.
 extern const struct satline_refrigerant_full SATLINE_R465A_FULL;
 
-// R-466A with its equation of state.
+// The full record of R-466A.
 extern const struct satline_refrigerant_full SATLINE_R466A_FULL;
 
-// R-467A with its equation of state.
+// The full record of R-467A.
 extern const struct satline_refrigerant_full SATLINE_R467A_FULL;
 
-// R-469A with its equation of state.
+// The full record of R-469A.
 extern const struct satline_refrigerant_full SATLINE_R469A_FULL;
 
-// R-470A with its equation of state.
+// The full record of R-470A.
 extern const struct satline_refrigerant_full SATLINE_R470A_FULL;
 
-// R-470B with its equation of state.
+// The full record of R-470B.
 extern const struct satline_refrigerant_full SATLINE_R470B_FULL;
 
-// R-471A with its equation of state.
+// The full record of R-471A.
 extern const struct satline_refrigerant_full SATLINE_R471A_FULL;
 
-// R-472A with its equation of state.
+// The full record of R-472A.
 extern const struct satline_refrigerant_full SATLINE_R472A_FULL;
 
-// R-472B with its equation of state.
+// The full record of R-472B.
 extern const struct satline_refrigerant_full SATLINE_R472B_FULL;
 
-// R-475A with its equation of state.
+// The full record of R-475A.
 extern const struct satline_refrigerant_full SATLINE_R475A_FULL;
 
-// R-476A with its equation of state.
+// The full record of R-476A.
 extern const struct satline_refrigerant_full SATLINE_R476A_FULL;
 
-// R-500 with its equation of state.
+// The full record of R-500.
 extern const struct satline_refrigerant_full SATLINE_R500_FULL;
 
-// R-502 with its equation of state.
+// The full record of R-502.
 extern const struct satline_refrigerant_full SATLINE_R502_FULL;
 
-// R-507A with its equation of state.
+// The full record of R-507A.
 extern const struct satline_refrigerant_full SATLINE_R507A_FULL;
 
-// R-513A with its equation of state.
+// The full record of R-513A.
 extern const struct satline_refrigerant_full SATLINE_R513A_FULL;
 
-// R-513B with its equation of state.
+// The full record of R-513B.
 extern const struct satline_refrigerant_full SATLINE_R513B_FULL;
 
-// R-515A with its equation of state.
+// The full record of R-515A.
 extern const struct satline_refrigerant_full SATLINE_R515A_FULL;
 
-// R-515B with its equation of state.
+// The full record of R-515B.
 extern const struct satline_refrigerant_full SATLINE_R515B_FULL;
 
-// R-516A with its equation of state.
+// The full record of R-516A.
 extern const struct satline_refrigerant_full SATLINE_R516A_FULL;
 
-// R-600 with its equation of state.
+// The full record of R-600.
 extern const struct satline_refrigerant_full SATLINE_R600_FULL;
 
-// R-600a with its equation of state.
+// The full record of R-600a.
 extern const struct satline_refrigerant_full SATLINE_R600A_FULL;
 
-// R-601 with its equation of state.
+// The full record of R-601.
 extern const struct satline_refrigerant_full SATLINE_R601_FULL;
 
-// R-601a with its equation of state.
+// The full record of R-601a.
 extern const struct satline_refrigerant_full SATLINE_R601A_FULL;
 
-// R-717 with its equation of state.
+// The full record of R-717.
 extern const struct satline_refrigerant_full SATLINE_R717_FULL;
 
-// R-744 with its equation of state.
+// The full record of R-744.
 extern const struct satline_refrigerant_full SATLINE_R744_FULL;
 
-// R-1224yd(Z) with its equation of state.
+// The full record of R-1224yd(Z).
 extern const struct satline_refrigerant_full SATLINE_R1224YDZ_FULL;
 
-// R-1233zd(E) with its equation of state.
+// The full record of R-1233zd(E).
 extern const struct satline_refrigerant_full SATLINE_R1233ZDE_FULL;
 
-// R-1234yf with its equation of state.
+// The full record of R-1234yf.
 extern const struct satline_refrigerant_full SATLINE_R1234YF_FULL;
 
-// R-1234ze(E) with its equation of state.
+// The full record of R-1234ze(E).
 extern const struct satline_refrigerant_full SATLINE_R1234ZEE_FULL;
 
-// R-1234ze(Z) with its equation of state.
+// The full record of R-1234ze(Z).
 extern const struct satline_refrigerant_full SATLINE_R1234ZEZ_FULL;
 
-// R-1243zf with its equation of state.
+// The full record of R-1243zf.
 extern const struct satline_refrigerant_full SATLINE_R1243ZF_FULL;
 
-// R-1270 with its equation of state.
+// The full record of R-1270.
 extern const struct satline_refrigerant_full SATLINE_R1270_FULL;
 
-// R-1336mzz(E) with its equation of state.
+// The full record of R-1336mzz(E).
 extern const struct satline_refrigerant_full SATLINE_R1336MZZE_FULL;
 
-// R-1336mzz(Z) with its equation of state.
+// The full record of R-1336mzz(Z).
 extern const struct satline_refrigerant_full SATLINE_R1336MZZZ_FULL;
 
-// R-E170 with its equation of state.
+// The full record of R-E170.
 extern const struct satline_refrigerant_full SATLINE_RE170_FULL;
 
 // The library's version, such as "0.1.0". Never null.
@@ -2259,20 +2691,156 @@ int32_t satline_refrigerant_matches(double pressure_pa,
                                     uint32_t room,
                                     uint32_t *count);
 
+// Empties the question. struct_size: sizeof(satline_room), so that a newer library knows how large yours is.
+//
+// Status: SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_room_init(struct satline_room *room, uint32_t struct_size);
+
+// Empties the answer. struct_size: sizeof(satline_room_limit).
+//
+// Status: SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_room_limit_init(struct satline_room_limit *limit, uint32_t struct_size);
+
+// How much of a flammable refrigerant an unventilated room may hold, how small the room may be, and whether the charge
+// fits (IEC 60335-2-40, annex GG, as widely quoted: 2.5 LFL^1.25 h sqrt(area), for charges above m1 and up to m2).
+//
+// Where the rule is not for the case, the outcome is SATLINE_ROOM_OUTCOME_NOT_APPLICABLE, with its reason and without a
+// number. Show clause and assumptions with every answer: it is no permit, the local code decides.
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE (also where neither area nor charge is set), SATLINE_STATUS_NOT_FINITE,
+// SATLINE_STATUS_UNKNOWN_CHOICE (installation, ventilated), SATLINE_STATUS_BAD_STRUCT_SIZE (question or answer not
+// initialised), SATLINE_STATUS_NULL_POINTER, SATLINE_STATUS_VERSION_MISMATCH.
+int32_t satline_room_check(const struct satline_refrigerant *refrigerant,
+                           const struct satline_room *room,
+                           struct satline_room_limit *limit);
+
+// Largest charge in kilograms that an unventilated room may hold; satline_room_check says more, and why not.
+//
+// area_m2: square metres of floor. height_m: metres above the floor at which refrigerant would come out: floor 0.6,
+// window 1.0, wall 1.8, ceiling 2.2.
+//
+// Status: SATLINE_STATUS_NOT_AVAILABLE (the refrigerant does not burn, its limit is unknown, or the formula is not for so
+// small or so large a charge), SATLINE_STATUS_OUT_OF_RANGE, SATLINE_STATUS_NOT_FINITE, SATLINE_STATUS_NULL_POINTER,
+// SATLINE_STATUS_VERSION_MISMATCH.
+int32_t satline_largest_charge_kg(const struct satline_refrigerant *refrigerant,
+                                  double area_m2,
+                                  double height_m,
+                                  double *charge_kg);
+
+// Smallest floor area in square metres of an unventilated room for a charge; satline_room_check says more, and why not.
+//
+// charge_kg: kilograms. height_m: as satline_largest_charge_kg.
+//
+// Status: as satline_largest_charge_kg. SATLINE_STATUS_NOT_AVAILABLE also for a charge so small that the clause asks for
+// no smallest room.
+int32_t satline_smallest_area_m2(const struct satline_refrigerant *refrigerant,
+                                 double charge_kg,
+                                 double height_m,
+                                 double *area_m2);
+
+// Empties the answer. struct_size: sizeof(satline_recovery_level).
+//
+// Status: SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_recovery_level_init(struct satline_recovery_level *level, uint32_t struct_size);
+
+// How far an appliance is evacuated by recovery before it is opened: 40 CFR 82.156, table 1, for recovery equipment made
+// on or after 15 November 1993. Read the rule: it has exceptions, named in the notes, and local law may be stricter.
+//
+// charge_kg: the appliance's full charge, kilograms. ambient_pressure_pa: pascals, absolute, of the air at the gauge.
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE, SATLINE_STATUS_NOT_FINITE, SATLINE_STATUS_BAD_STRUCT_SIZE (answer not
+// initialised), SATLINE_STATUS_NULL_POINTER, SATLINE_STATUS_VERSION_MISMATCH.
+int32_t satline_recovery_level_of(const struct satline_refrigerant *refrigerant,
+                                  double charge_kg,
+                                  double ambient_pressure_pa,
+                                  struct satline_recovery_level *level);
+
+// What can hurt when working with a refrigerant, the most urgent first: numbers for satline_safety_caution_sentence.
+//
+// refrigerant: null where it is not known what is inside. situation: SATLINE_SITUATION_... cautions: room for that many;
+// count: how many were written, at most SATLINE_CAUTIONS.
+//
+// Status: SATLINE_STATUS_UNKNOWN_CHOICE (situation), SATLINE_STATUS_NULL_POINTER, SATLINE_STATUS_VERSION_MISMATCH.
+int32_t satline_cautions_for(const struct satline_refrigerant *refrigerant,
+                             int32_t situation,
+                             int32_t *cautions,
+                             uint32_t room,
+                             uint32_t *count);
+
 // Finds a full refrigerant by its ASHRAE 34 designation, ignoring case, hyphens and spaces: "R-410A", "r410a". A
-// program that calls it carries every refrigerant with its equation of state; use the objects, such as
-// &SATLINE_R410A_FULL, where size matters. Not in the library for microcontrollers.
+// program that calls it carries the full record of every refrigerant; use the objects, such as &SATLINE_R410A_FULL, where
+// size matters.
 //
 // Status: SATLINE_STATUS_UNKNOWN_REFRIGERANT (see satline_refrigerant_nearest), SATLINE_STATUS_NULL_POINTER.
 int32_t satline_full_find(const char *name,
                           const struct satline_refrigerant_full **refrigerant);
 
-// The ASHRAE 34 designation of a full refrigerant, such as "R-410A". The string lives for ever. Not in the library for
-// microcontrollers.
+// The ASHRAE 34 designation of a full refrigerant, such as "R-410A". The string lives for ever.
 //
 // Status: SATLINE_STATUS_NULL_POINTER, SATLINE_STATUS_VERSION_MISMATCH.
 int32_t satline_full_designation(const struct satline_refrigerant_full *refrigerant,
                                  const char **designation);
+
+// The saturation curves of a full refrigerant, for functions that take a satline_refrigerant: writes the handle, which
+// the caller owns and may keep or copy, into *curves. It is as good as the object without _FULL, such as SATLINE_R410A,
+// and the program carries nothing more for it.
+//
+// Status: SATLINE_STATUS_NULL_POINTER, SATLINE_STATUS_VERSION_MISMATCH.
+int32_t satline_full_curves(const struct satline_refrigerant_full *refrigerant,
+                            struct satline_refrigerant *curves);
+
+// Density of saturated liquid at its bubble point: of a blend the liquid of the overall composition. From compact curves,
+// within 1 ppm of the equation of state.
+//
+// temperature_k: kelvin. density_kg_m3: kilograms a cubic metre.
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE (see satline_saturated_limits), SATLINE_STATUS_NOT_FINITE,
+// SATLINE_STATUS_NULL_POINTER, SATLINE_STATUS_VERSION_MISMATCH.
+int32_t satline_saturated_liquid_density_kg_m3(const struct satline_refrigerant_full *refrigerant,
+                                               double temperature_k,
+                                               double *density_kg_m3);
+
+// Density of saturated vapour at its dew point: of a blend the vapour of the overall composition, which stands at another
+// pressure than the liquid at the same temperature. From compact curves, within 1 ppm of the equation of state.
+//
+// temperature_k: kelvin. density_kg_m3: kilograms a cubic metre.
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE (see satline_saturated_limits), SATLINE_STATUS_NOT_FINITE,
+// SATLINE_STATUS_NULL_POINTER, SATLINE_STATUS_VERSION_MISMATCH.
+int32_t satline_saturated_vapor_density_kg_m3(const struct satline_refrigerant_full *refrigerant,
+                                              double temperature_k,
+                                              double *density_kg_m3);
+
+// Enthalpy of saturated liquid at its bubble point. It counts from 200 kJ/kg for saturated liquid at 0 degrees Celsius
+// (SATLINE_REFERENCE_IIR); of R-14, which has no liquid there, from zero for saturated liquid at 101325 Pa. From compact
+// curves, within 2 J/kg of the equation of state.
+//
+// temperature_k: kelvin. enthalpy_j_kg: joules a kilogram.
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE (see satline_saturated_limits), SATLINE_STATUS_NOT_FINITE,
+// SATLINE_STATUS_NULL_POINTER, SATLINE_STATUS_VERSION_MISMATCH.
+int32_t satline_saturated_liquid_enthalpy_j_kg(const struct satline_refrigerant_full *refrigerant,
+                                               double temperature_k,
+                                               double *enthalpy_j_kg);
+
+// Enthalpy of saturated vapour at its dew point, counted as satline_saturated_liquid_enthalpy_j_kg does; so the difference
+// of the two is the latent heat, of a blend between two pressures. From compact curves, within 2 J/kg of the equation of
+// state.
+//
+// temperature_k: kelvin. enthalpy_j_kg: joules a kilogram.
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE (see satline_saturated_limits), SATLINE_STATUS_NOT_FINITE,
+// SATLINE_STATUS_NULL_POINTER, SATLINE_STATUS_VERSION_MISMATCH.
+int32_t satline_saturated_vapor_enthalpy_j_kg(const struct satline_refrigerant_full *refrigerant,
+                                              double temperature_k,
+                                              double *enthalpy_j_kg);
+
+// The lowest and highest temperature, in kelvin, at which the four functions above answer. Both are written or neither.
+//
+// Status: SATLINE_STATUS_NULL_POINTER, SATLINE_STATUS_VERSION_MISMATCH.
+int32_t satline_saturated_limits(const struct satline_refrigerant_full *refrigerant,
+                                 double *lowest_temperature_k,
+                                 double *highest_temperature_k);
 
 // Empties a state. struct_size: sizeof(satline_state), so that a newer library knows how large yours is. Not in the
 // library for microcontrollers, nor are the functions below.
@@ -2341,6 +2909,41 @@ int32_t satline_state_pq(const struct satline_refrigerant_full *refrigerant,
                          int32_t reference,
                          struct satline_state *state);
 
+// Empties the question. struct_size: sizeof(satline_cylinder), so that a newer library knows how large yours is.
+//
+// Status: SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_cylinder_init(struct satline_cylinder *cylinder,
+                              uint32_t struct_size);
+
+// Empties the answer. struct_size: sizeof(satline_cylinder_fill).
+//
+// Status: SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_cylinder_fill_init(struct satline_cylinder_fill *fill, uint32_t struct_size);
+
+// The mass inside a cylinder: what a scale shows less the tare, all in kilograms.
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE (also where the scale shows less than the tare), SATLINE_STATUS_NOT_FINITE,
+// SATLINE_STATUS_NULL_POINTER.
+int32_t satline_cylinder_contents_kg(double scale_kg,
+                                     double tare_kg,
+                                     double *contents_kg);
+
+// How much a cylinder may hold, by the rule of 80 % and by the density of its liquid at the highest temperature, and how
+// its contents compare.
+//
+// candidates: count full refrigerants (1 to SATLINE_CANDIDATES): what is inside, or, where that is not known, everything
+// that may be; the lightest liquid decides. The tolerance of scale and stamp is not counted. A cylinder must be rated for
+// the refrigerant; filling is for certified people under the local codes.
+//
+// Status: SATLINE_STATUS_NOT_AVAILABLE (a candidate has no liquid, or almost none, at 130 degrees Fahrenheit, as R-744:
+// such cylinders are filled by the ratio stamped on them), SATLINE_STATUS_OUT_OF_RANGE (also for contents beyond what
+// the coldest liquid would fill), SATLINE_STATUS_NOT_FINITE, SATLINE_STATUS_BAD_STRUCT_SIZE (question or answer not
+// initialised), SATLINE_STATUS_NULL_POINTER, SATLINE_STATUS_VERSION_MISMATCH.
+int32_t satline_cylinder_check(const struct satline_refrigerant_full *const *candidates,
+                               uint32_t count,
+                               const struct satline_cylinder *cylinder,
+                               struct satline_cylinder_fill *fill);
+
 // SATLINE_CHARGE_... in words; "unknown" for a number that is none. Never null; lives for ever.
 const char *satline_charge_sentence(int32_t number);
 
@@ -2382,6 +2985,33 @@ const char *satline_standing_advice_sentence(int32_t number);
 
 // SATLINE_STANDING_CAUTION_... in words; "unknown" for a number that is none. Never null; lives for ever.
 const char *satline_standing_caution_sentence(int32_t number);
+
+// SATLINE_ROOM_OUTCOME_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_room_outcome_sentence(int32_t number);
+
+// SATLINE_ROOM_REASON_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_room_reason_sentence(int32_t number);
+
+// SATLINE_ROOM_CLAUSE_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_room_clause_sentence(int32_t number);
+
+// SATLINE_ROOM_ASSUMPTION_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_room_assumption_sentence(int32_t number);
+
+// SATLINE_FILL_RULE_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_fill_rule_sentence(int32_t number);
+
+// SATLINE_FILL_VERDICT_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_fill_verdict_sentence(int32_t number);
+
+// SATLINE_APPLIANCE_CLASS_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_appliance_class_sentence(int32_t number);
+
+// SATLINE_RECOVERY_NOTE_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_recovery_note_sentence(int32_t number);
+
+// SATLINE_SAFETY_CAUTION_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_safety_caution_sentence(int32_t number);
 
 // SATLINE_VALUE_... in words; "unknown" for a number that is none. Never null; lives for ever.
 const char *satline_value_name(int32_t number);

@@ -12,8 +12,9 @@ extern crate std;
 
 mod answer;
 mod catalogue;
-mod finding;
 #[cfg(feature = "eos")]
+mod cylinder;
+mod finding;
 mod full;
 mod generated;
 mod handle;
@@ -21,6 +22,8 @@ mod limits;
 mod panic;
 mod pressure;
 mod reading;
+mod saturated;
+mod safety;
 mod saturation;
 mod standing;
 #[cfg(feature = "eos")]

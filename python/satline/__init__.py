@@ -10,7 +10,7 @@ Work on refrigerant circuits needs a licence and follows local codes. Pressure a
 refrigerants, fire are hazards; the unit's own charging label comes first.
 """
 
-from . import units, visit
+from . import safety, units, visit
 from ._component import Component
 from ._errors import (
     BadCompositionError,
@@ -56,6 +56,7 @@ __all__ = [
     "diagnose",
     "refrigerant",
     "refrigerants",
+    "safety",
     "target_split_k",
     "target_superheat_k",
     "units",

@@ -2,7 +2,7 @@
 
 from typing import Final, Literal, TypeAlias, final, overload
 
-from . import units as units, visit as visit
+from . import safety as safety, units as units, visit as visit
 from ._component import Component as Component
 from ._errors import (
     BadCompositionError as BadCompositionError,
@@ -54,6 +54,7 @@ __all__ = [
     "diagnose",
     "refrigerant",
     "refrigerants",
+    "safety",
     "target_split_k",
     "target_superheat_k",
     "units",
@@ -146,6 +147,22 @@ class Refrigerant:
         quality: Number | Array | None = None,
         reference: _ReferenceName = "IIR",
     ) -> States: ...
+    @overload
+    def saturated_liquid_density_kg_m3(self, temperature_k: Number) -> float: ...
+    @overload
+    def saturated_liquid_density_kg_m3(self, temperature_k: Array) -> Floats: ...
+    @overload
+    def saturated_vapor_density_kg_m3(self, temperature_k: Number) -> float: ...
+    @overload
+    def saturated_vapor_density_kg_m3(self, temperature_k: Array) -> Floats: ...
+    @overload
+    def saturated_liquid_enthalpy_j_kg(self, temperature_k: Number) -> float: ...
+    @overload
+    def saturated_liquid_enthalpy_j_kg(self, temperature_k: Array) -> Floats: ...
+    @overload
+    def saturated_vapor_enthalpy_j_kg(self, temperature_k: Number) -> float: ...
+    @overload
+    def saturated_vapor_enthalpy_j_kg(self, temperature_k: Array) -> Floats: ...
     @overload
     def saturated_liquid(self, temperature_k: Number, *, reference: _ReferenceName = "IIR") -> State: ...
     @overload

@@ -6,6 +6,7 @@ mod elementwise;
 mod leak;
 mod raise;
 mod refrigerant;
+mod safety;
 mod state;
 mod units;
 mod visit;
@@ -33,6 +34,14 @@ fn native(module: &Bound<'_, PyModule>) -> PyResult<()> {
     module.add_function(wrap_pyfunction!(diagnosis::reading_fields, module)?)?;
     module.add_function(wrap_pyfunction!(visit::standing_check_parts, module)?)?;
     module.add_function(wrap_pyfunction!(visit::matches_parts, module)?)?;
+    module.add_function(wrap_pyfunction!(safety::largest_charge_kg, module)?)?;
+    module.add_function(wrap_pyfunction!(safety::smallest_area_m2, module)?)?;
+    module.add_function(wrap_pyfunction!(safety::installation_height_m, module)?)?;
+    module.add_function(wrap_pyfunction!(safety::room_limit_parts, module)?)?;
+    module.add_function(wrap_pyfunction!(safety::cylinder_fill_parts, module)?)?;
+    module.add_function(wrap_pyfunction!(safety::cylinder_contents_kg, module)?)?;
+    module.add_function(wrap_pyfunction!(safety::recovery_level_parts, module)?)?;
+    module.add_function(wrap_pyfunction!(safety::caution_sentences, module)?)?;
     module.add_function(wrap_pyfunction!(error_table, module)?)?;
     units::add(module)?;
     // What is public is decided in Python; a second list here would only have to be kept in step.

@@ -19,6 +19,10 @@ static __attribute__((noinline)) int32_t nothing(const satline_refrigerant *r, d
     __asm__ volatile("" : : "r"(r), "r"(&a), "r"(out) : "memory");
     return 0;
 }
+static __attribute__((noinline)) int32_t nothing_of_full(const satline_refrigerant_full *r, double a, double *out) {
+    __asm__ volatile("" : : "r"(r), "r"(&a), "r"(out) : "memory");
+    return 0;
+}
 static __attribute__((noinline)) int32_t nothing_more(const satline_refrigerant *r, double a, double b, double *out) {
     __asm__ volatile("" : : "r"(r), "r"(&a), "r"(&b), "r"(out) : "memory");
     return 0;
@@ -26,6 +30,7 @@ static __attribute__((noinline)) int32_t nothing_more(const satline_refrigerant 
 
 static void dew(void) { satline_dew_temperature_k(&SATLINE_R410A, pressure_pa, &result); }
 static void superheat(void) { satline_superheat_k(&SATLINE_R410A, temperature_k, pressure_pa, &result); }
+static void density(void) { satline_saturated_vapor_density_kg_m3(&SATLINE_R410A_FULL, temperature_k, &result); }
 static void diagnose(void) { satline_diagnose(&SATLINE_R410A, &reading, &finding); }
 static satline_standing standing;
 static satline_standing_finding stands;
@@ -33,7 +38,20 @@ static void stand(void) {
     static const double temperatures_k[] = {293.15, 293.65};
     satline_standing_check(&SATLINE_R410A, &standing, temperatures_k, 2, &stands);
 }
+static satline_room room;
+static satline_room_limit limit;
+static satline_recovery_level level;
+static void safety(void) {
+    int32_t cautions[SATLINE_CAUTIONS];
+    uint32_t count;
+    satline_room_check(&SATLINE_R32, &room, &limit);
+    satline_largest_charge_kg(&SATLINE_R32, 20, 1.8, &result);
+    satline_smallest_area_m2(&SATLINE_R32, 3, 1.8, &result);
+    satline_recovery_level_of(&SATLINE_R32, 3, 101325, &level);
+    satline_cautions_for(&SATLINE_R32, SATLINE_SITUATION_CHARGING, cautions, SATLINE_CAUTIONS, &count);
+}
 static void empty_one(void) { nothing(&SATLINE_R410A, pressure_pa, &result); }
+static void empty_full(void) { nothing_of_full(&SATLINE_R410A_FULL, temperature_k, &result); }
 static void empty_two(void) { nothing_more(&SATLINE_R410A, temperature_k, pressure_pa, &result); }
 
 /* Bytes of stack below this function's frame that the call uses. */
@@ -82,8 +100,17 @@ int run(void) {
     satline_standing_finding_init(&stands, sizeof stands);
     standing.pressure_pa = 1.5e6;
     put_number("stack_bytes_standing_check", stack_of(stand));
+    satline_room_init(&room, sizeof room);
+    satline_room_limit_init(&limit, sizeof limit);
+    room.height_m = 1.8;
+    room.area_m2 = 20;
+    room.charge_kg = 3;
+    satline_recovery_level_init(&level, sizeof level);
+    put_number("stack_bytes_safety", stack_of(safety));
     put_number("instructions_dew_temperature", instructions_of(dew, empty_one));
     put_number("instructions_superheat", instructions_of(superheat, empty_two));
+    put_number("stack_bytes_saturated_density", stack_of(density));
+    put_number("instructions_saturated_density", instructions_of(density, empty_full));
     put_number("instructions_diagnose", instructions_of(diagnose, empty_one));
     return 0;
 }

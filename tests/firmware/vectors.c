@@ -15,6 +15,9 @@ static satline_finding finding;
 /* Calls what the vectors do not, so that the linker keeps it. */
 static int rest(void) {
     const satline_refrigerant *found;
+    const satline_refrigerant_full *full;
+    satline_refrigerant curves;
+    double lowest, highest;
     satline_limits limits;
     satline_field_range range;
     const char *text;
@@ -24,6 +27,10 @@ static int rest(void) {
     failed |= satline_refrigerant_nearest("R-401A", &text);
     failed |= satline_refrigerant_designation(found, &text);
     failed |= satline_refrigerant_limits(found, &limits);
+    failed |= satline_full_find("r410a", &full);
+    failed |= satline_full_designation(full, &text);
+    failed |= satline_full_curves(full, &curves);
+    failed |= satline_saturated_limits(full, &lowest, &highest);
     failed |= satline_field_find("suction_pressure_pa", &field);
     failed |= satline_field_nearest("suction", &text);
     failed |= satline_field_name(field, &text);

@@ -5,8 +5,9 @@
 
 use satline::charge::{Target, target_split, target_superheat};
 use satline::quantity::{AirTemperature, Atmosphere, GaugePressure, Pressure, Temperature};
+use satline::refrigerant::{self, Refrigerant};
 use satline::saturation::SaturationCurves;
-use satline::{Error, error::code, refrigerant};
+use satline::{Error, error::code};
 
 /// One line of the file.
 #[derive(Debug, Clone, PartialEq)]
@@ -89,7 +90,8 @@ fn bits(value: f64) -> String {
 
 /// The answer; `None` when there is no valid test.
 fn answer(function: &str, refrigerant: &str, arguments: &[f64]) -> Result<Option<f64>, Error> {
-    let curves = || refrigerant::find(refrigerant).map(|found| found.curves);
+    let record = || refrigerant::find(refrigerant);
+    let curves = || record().map(|found| found.curves);
     let kelvin = Temperature::from_kelvin;
     let pascals = Pressure::from_pascals;
     let target = |target: Target| Ok(target.difference().map(|difference| difference.kelvin()));
@@ -100,6 +102,10 @@ fn answer(function: &str, refrigerant: &str, arguments: &[f64]) -> Result<Option
         ("dew_temperature_k", &[p]) => curves()?.dew_temperature(pascals(p)?).map(|t| Some(t.kelvin())),
         ("superheat_k", &[t, p]) => curves()?.superheat(kelvin(t)?, pascals(p)?).map(|d| Some(d.kelvin())),
         ("subcooling_k", &[t, p]) => curves()?.subcooling(kelvin(t)?, pascals(p)?).map(|d| Some(d.kelvin())),
+        ("saturated_liquid_density_kg_m3", &[t]) => record()?.saturated_liquid_density_kg_m3(kelvin(t)?).map(Some),
+        ("saturated_vapor_density_kg_m3", &[t]) => record()?.saturated_vapor_density_kg_m3(kelvin(t)?).map(Some),
+        ("saturated_liquid_enthalpy_j_kg", &[t]) => record()?.saturated_liquid_enthalpy_j_kg(kelvin(t)?).map(Some),
+        ("saturated_vapor_enthalpy_j_kg", &[t]) => record()?.saturated_vapor_enthalpy_j_kg(kelvin(t)?).map(Some),
         ("pressure_from_gauge_pa", &[gauge, ambient]) => {
             let absolute =
                 Pressure::from_gauge(GaugePressure::from_pascals(gauge)?, Atmosphere::from_pascals(ambient)?)?;
@@ -121,6 +127,7 @@ pub fn all() -> Vec<Vector> {
     let mut vectors = Vec::new();
     for refrigerant in refrigerant::ALL {
         saturation(&mut vectors, refrigerant.curves);
+        saturated(&mut vectors, refrigerant);
     }
     let mut add = |function: &str, refrigerant: &str, arguments: &[f64]| {
         vectors.push(Vector::compute(function, refrigerant, arguments));
@@ -177,6 +184,28 @@ fn saturation(vectors: &mut Vec<Vector>, curves: &SaturationCurves) {
             [(289.8167, middle), (300.0, upper), (250.0, lower.next_down()), (49.0, middle), (f64::NAN, middle)]
         {
             add(function, &[temperature, pressure]);
+        }
+    }
+}
+
+/// The same for densities and enthalpies, with fewer points: the four curves of a refrigerant are of one kind.
+fn saturated(vectors: &mut Vec<Vector>, refrigerant: &Refrigerant) {
+    let curves = refrigerant.properties.all();
+    let functions = [
+        "saturated_liquid_density_kg_m3",
+        "saturated_vapor_density_kg_m3",
+        "saturated_liquid_enthalpy_j_kg",
+        "saturated_vapor_enthalpy_j_kg",
+    ];
+    for (function, curve) in functions.into_iter().zip(curves) {
+        let (lower, upper) = (curve.lower, curve.upper);
+        // Sixteen kelvin from the end of the line an octave of distance begins, and so a piece.
+        let joint = curve.end - 16.0;
+        let inside = [lower, upper, lower + 0.37 * (upper - lower), lower + 0.83 * (upper - lower)];
+        let joints = [joint.next_down(), joint, joint.next_up()].into_iter().filter(|joint| *joint > lower);
+        let outside = [lower.next_down(), upper.next_up(), f64::NAN];
+        for temperature in inside.into_iter().chain(joints).chain(outside) {
+            vectors.push(Vector::compute(function, refrigerant.designation(), &[temperature]));
         }
     }
 }

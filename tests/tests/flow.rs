@@ -26,6 +26,7 @@ const ARROWS: &[(&str, &[&str])] = &[
     ("reading", &["saturation"]),
     ("charge", &["reading", "saturation"]),
     ("visit", &["saturation", "identity"]),
+    ("safety", &["refrigerant", "saturation", "identity"]),
     ("diagnosis", &["charge", "reading", "saturation", "identity"]),
     ("text", &["charge", "diagnosis", "reading", "saturation", "identity", "refrigerant"]),
 ];

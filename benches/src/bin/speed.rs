@@ -31,14 +31,21 @@ fn bubble(model: &'static Model) -> Result<f64, satline::Error> {
     }))
 }
 
+fn density(model: &'static Model, pressure: f64) -> Result<f64, satline::Error> {
+    let mixture = Mixture::of(model)?;
+    Ok(median(|temperature| {
+        black_box(mixture.density(black_box(temperature), black_box(pressure)).is_ok());
+    }))
+}
+
 fn main() -> Result<(), satline::Error> {
     println!("bubble point of a blend of four (R-427A),{:.0}", bubble(&model::R427A)?);
     println!("bubble point of a blend of two (R-410A),{:.0}", bubble(&model::R410A)?);
     println!("saturation of a pure fluid (R-134a),{:.0}", bubble(&model::R134A)?);
-    let mixture = Mixture::of(&model::R134A)?;
-    let density = median(|temperature| {
-        black_box(mixture.density(black_box(temperature), black_box(3e6)).is_ok());
-    });
-    println!("liquid density of a pure fluid (R-134a),{density:.0}");
+    println!("saturation of carbon dioxide (R-744),{:.0}", bubble(&model::R744)?);
+    println!("liquid density of a pure fluid (R-134a),{:.0}", density(&model::R134A, 3e6)?);
+    // At 8 MPa carbon dioxide is a liquid at all these temperatures but the highest; at 1 MPa a vapour.
+    println!("liquid density of carbon dioxide (R-744),{:.0}", density(&model::R744, 8e6)?);
+    println!("vapour density of carbon dioxide (R-744),{:.0}", density(&model::R744, 1e6)?);
     Ok(())
 }

@@ -89,12 +89,12 @@ pub fn refrigerant(
     push("/// Saturated densities and enthalpies.".into());
     push("pub static PROPERTIES: SaturatedProperties = SaturatedProperties {".into());
     for (name, fitted) in properties.named() {
-        let PropertyCurve { lower, upper, steps_per_kelvin, .. } = &fitted.curve;
+        let PropertyCurve { lower, upper, end, octave_bits, first_key, .. } = &fitted.curve;
         push(format!("    {name}: PropertyCurve {{"));
         push(format!(
-            "        lower: {lower:?}, upper: {upper:?}, steps_per_kelvin: {steps_per_kelvin:?}, pieces: &{},",
-            name.to_uppercase()
+            "        lower: {lower:?}, upper: {upper:?}, end: {end:?}, octave_bits: {octave_bits}, first_key: {first_key:#x},"
         ));
+        push(format!("        pieces: &{},", name.to_uppercase()));
         push("    },".into());
     }
     push("};".into());

@@ -52,7 +52,7 @@ fn one(model: &'static Model) -> Result<String, String> {
     let upper = (HOTTEST * critical.temperature * 100.0).floor() / 100.0;
     let bubble = line::fit(&mixture, End::Bubble, lower, upper)?;
     let dew = if mixture.count() > 1 { Some(line::fit(&mixture, End::Dew, lower, upper)?) } else { None };
-    let properties = record::properties(&mixture, lower, upper).map_err(said)?;
+    let properties = record::properties(&mixture, (lower, upper, critical.temperature)).map_err(said)?;
     let points = record::points(&mixture, critical).map_err(said)?;
     Ok(emit::refrigerant(model, &bubble, dew.as_ref(), &properties, &points))
 }

@@ -32,15 +32,16 @@ fn reference(mixture: &Mixture) -> Result<Properties, Error> {
         .or_else(|_| Properties::of(mixture.model(), Reference::NormalBoiling))
 }
 
-pub fn properties(mixture: &Mixture, lower: f64, upper: f64) -> Result<Saturated, Error> {
+/// Fitted over a range of temperatures: lowest, highest, and the critical one.
+pub fn properties(mixture: &Mixture, range: (f64, f64, f64)) -> Result<Saturated, Error> {
     let density = |end| {
-        property::fit(lower, upper, true, DENSITY_BUDGET, |temperature| {
+        property::fit(range, true, DENSITY_BUDGET, |temperature| {
             Ok(mixture.at_temperature(end, temperature)?.bulk_density * mixture.molar_mass)
         })
     };
     let reference = reference(mixture)?;
     let enthalpy = |end| {
-        property::fit(lower, upper, false, ENTHALPY_BUDGET, |temperature| {
+        property::fit(range, false, ENTHALPY_BUDGET, |temperature| {
             let point = mixture.at_temperature(end, temperature)?;
             reference.enthalpy_at(temperature, point.bulk_density)
         })

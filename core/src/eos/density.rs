@@ -19,6 +19,11 @@ const THINNER: f64 = 0.2;
 const DENSER: f64 = 2.2;
 /// By how much, relatively, a pressure must differ from an estimated vapour pressure for that to decide.
 const CLEAR_DIFFERENCE: f64 = 0.05;
+/// By what factor a pressure must differ from a pure fluid's roughly estimated vapour pressure for that to decide; a test
+/// compares every pure fluid. Towards the triple point the estimates fail.
+const SURE_FACTOR: f64 = 1.4;
+/// Lowest reduced temperature at which it may decide.
+const SURE_ABOVE: f64 = 0.5;
 /// How far off an estimated bubble or dew pressure of a blend may be, as a factor; a test compares every blend.
 const ESTIMATE_FACTOR: f64 = 8.0;
 
@@ -125,8 +130,18 @@ impl Mixture {
             let found = more_stable(thin, dense).map(|(_, found)| found).or_else(|| isotherm.only(pressure));
             return found.map(|found| (Kind::Fluid, found.density)).ok_or(failed);
         }
-        let (liquid, vapor) = estimate::pure_densities(self, temperature).ok_or(failed)?;
-        let (liquid, vapor) = (isotherm.at(liquid), isotherm.at(vapor));
+        let rough = estimate::pure_saturation(self, temperature).ok_or(failed)?;
+        // Far from saturation an estimate of the vapour pressure decides.
+        let sure = reduced > SURE_ABOVE;
+        if sure && pressure > SURE_FACTOR * rough.pressure {
+            let dense = isotherm.dense(pressure, isotherm.at(rough.liquid));
+            return dense.map(|found| (Kind::Liquid, found.density)).ok_or(failed);
+        }
+        if sure && pressure < rough.pressure / SURE_FACTOR {
+            let thin = isotherm.thin(pressure, rough.vapor);
+            return thin.map(|found| (Kind::Vapor, found.density)).ok_or(failed);
+        }
+        let [liquid, vapor] = isotherm.at_each([rough.liquid, rough.vapor]);
         let wanted = pressure / isotherm.rt;
         // Only near saturation must both be found and compared.
         let saturation = vapor_pressure(&liquid, &vapor);
@@ -251,6 +266,23 @@ impl<const MOST: usize> Isotherm<'_, MOST> {
 mod tests {
     use super::*;
     use crate::eos::model;
+
+    /// The same for pure fluids, where one vapour pressure is at stake.
+    #[test]
+    fn rough_vapor_pressures_are_within_the_factor() {
+        for model in model::ALL.iter().filter(|model| model.fluids.len() == 1) {
+            let (name, mixture) = (model.identity.designation, Mixture::of(model).unwrap());
+            let critical = model.fluids[0].critical_temperature;
+            let low = mixture.lowest_temperature().max(SURE_ABOVE * critical);
+            let high = (1.0 - NEAR_CRITICAL) * critical;
+            for index in 0..=200 {
+                let temperature = low + (high - low) * f64::from(index) / 200.0;
+                let rough = estimate::pure_saturation(&mixture, temperature).unwrap();
+                let factor = mixture.pure_saturation(temperature).unwrap().pressure / rough.pressure;
+                assert!(factor < 0.85 * SURE_FACTOR && factor > 1.15 / SURE_FACTOR, "{name} {temperature} {factor}");
+            }
+        }
+    }
 
     /// What the shortcuts rest on: the estimates stay well inside the factor, for every blend at every temperature at
     /// which they are used.

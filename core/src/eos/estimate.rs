@@ -59,11 +59,21 @@ fn gunn_yamada(fluid: &PureFluid, below: f64) -> f64 {
     fluid.reducing_density * (1.0 + 0.85 * below + (1.6916 + 0.984 * fluid.acentric_factor) * math::cbrt(below))
 }
 
-/// Saturated densities of liquid and vapour of a pure fluid, mol/m³, mostly within some per cent.
+/// Saturation of a pure fluid from constants alone.
+pub(super) struct Rough {
+    /// mol/m³, mostly within some per cent.
+    pub liquid: f64,
+    /// mol/m³, mostly within some per cent.
+    pub vapor: f64,
+    /// Pa; a test in `density.rs` states how far off.
+    pub pressure: f64,
+}
+
+/// Saturated densities of liquid and vapour of a pure fluid and its vapour pressure.
 ///
 /// Liquid by the equation of Gunn and Yamada's form 1 + 0.85(1 − Tr) + (1.69 + 0.984ω)(1 − Tr)^⅓, vapour pressure by
 /// Ambrose and Walton (1989), vapour density by Haggenmacher's (1946) difference of compressibilities; all from memory.
-pub(super) fn pure_densities(mixture: &Mixture, temperature: f64) -> Option<(f64, f64)> {
+pub(super) fn pure_saturation(mixture: &Mixture, temperature: f64) -> Option<Rough> {
     let [fluid] = mixture.model().fluids else { return None };
     let reduced = temperature / fluid.critical_temperature;
     let below = 1.0 - reduced;
@@ -73,9 +83,10 @@ pub(super) fn pure_densities(mixture: &Mixture, temperature: f64) -> Option<(f64
     let acentric = fluid.acentric_factor;
     let liquid = gunn_yamada(fluid, below);
     let reduced_pressure = ambrose_walton(acentric, reduced);
-    let ideal = reduced_pressure * fluid.critical_pressure / (fluid.gas_constant * temperature);
+    let pressure = reduced_pressure * fluid.critical_pressure;
+    let ideal = pressure / (fluid.gas_constant * temperature);
     let difference = math::sqrt((1.0 - reduced_pressure / (reduced * reduced * reduced)).max(0.0));
-    Some((liquid, ideal / (difference + ideal / liquid)))
+    Some(Rough { liquid, vapor: ideal / (difference + ideal / liquid), pressure })
 }
 
 /// Reduced vapour pressure from the acentric factor.

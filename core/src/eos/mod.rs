@@ -19,6 +19,7 @@ mod leak;
 mod linear;
 mod mixture;
 pub mod model;
+mod near;
 pub mod pair;
 mod pure;
 mod reducing;

@@ -41,15 +41,17 @@ impl Saturated {
 impl Mixture {
     /// Saturation of a pure fluid at a temperature in K; `None` where the direct search does not succeed.
     pub(super) fn pure_saturation(&self, temperature: f64) -> Option<Saturated> {
-        let (liquid, vapor) = estimate::pure_densities(self, temperature)?;
+        let rough = estimate::pure_saturation(self, temperature)?;
         let isotherm = Isotherm::<OF_PURE>::of(self, temperature)?;
-        let (mut liquid, mut vapor) = (isotherm.at(liquid), isotherm.at(vapor));
+        let [mut liquid, mut vapor] = isotherm.at_each([rough.liquid, rough.vapor]);
         for _ in 0..MOST_STEPS {
             let (to_liquid, to_vapor) = step(&liquid, &vapor)?;
             let largest = to_liquid.abs().max(to_vapor.abs());
             let factor = if largest > LONGEST_STEP { LONGEST_STEP / largest } else { 1.0 };
-            liquid = isotherm.at(liquid.density * math::exp(factor * to_liquid));
-            vapor = isotherm.at(vapor.density * math::exp(factor * to_vapor));
+            [liquid, vapor] = isotherm.at_each([
+                liquid.density * math::exp(factor * to_liquid),
+                vapor.density * math::exp(factor * to_vapor),
+            ]);
             // So near to each other that both may be one and the same phase: left to the careful solver.
             if !(liquid.density > 1.35 * vapor.density) {
                 return None;

@@ -52,7 +52,7 @@ pub struct Critical {
 }
 
 /// The term's derivatives are singular at the critical density itself; this near to it they are taken beside it.
-const BESIDE: f64 = 1e-10;
+pub(super) const BESIDE: f64 = 1e-10;
 
 impl Critical {
     pub(super) fn add_to(&self, sum: &mut Derivatives, powers: &Powers) {

@@ -5,6 +5,7 @@ pub mod identity;
 #[cfg(feature = "eos")]
 mod leaked;
 mod matches;
+mod saturated;
 mod sources;
 
 pub use catalogue::*;

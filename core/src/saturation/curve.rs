@@ -9,6 +9,11 @@ pub const DEGREE: usize = 5;
 /// Coefficients of one piece, lowest power first, in a local variable from −1 to 1.
 pub type Piece = [f64; DEGREE + 1];
 
+/// Bits of the mantissa of a 64-bit float.
+const MANTISSA_BITS: u32 = 52;
+/// The exponent bits of 1.0.
+const ONE: u64 = 0x3FF0_0000_0000_0000;
+
 #[inline]
 fn horner(piece: &Piece, local: f64) -> f64 {
     let [c0, c1, c2, c3, c4, c5] = *piece;
@@ -21,16 +26,21 @@ fn horner_slope(piece: &Piece, local: f64) -> f64 {
     c1 + local * (2.0 * c2 + local * (3.0 * c3 + local * (4.0 * c4 + local * (5.0 * c5))))
 }
 
-/// A saturated property as a function of temperature, in even steps of temperature.
+/// A saturated property as a function of temperature, in octaves of the distance from the critical temperature: there the
+/// properties bend most, and pieces that shrink towards it keep one accuracy all along.
 #[derive(Debug)]
 pub struct PropertyCurve {
     /// Lowest temperature, K.
     pub lower: f64,
     /// Highest temperature, K.
     pub upper: f64,
-    /// Steps per kelvin: a power of two, so that multiplying by it is exact.
-    pub steps_per_kelvin: f64,
-    /// The polynomials, from the lowest temperature up.
+    /// The temperature from which the distance counts, K; above the highest.
+    pub end: f64,
+    /// An octave of distance is divided into two to this power of pieces.
+    pub octave_bits: u32,
+    /// The leading bits (exponent and top mantissa bits) of the distance in the first piece.
+    pub first_key: u64,
+    /// The polynomials, from the highest temperature down.
     pub pieces: &'static [Piece],
 }
 
@@ -41,8 +51,27 @@ impl PropertyCurve {
     /// [`Error::OutOfRange`] or [`Error::NotFinite`].
     #[inline]
     pub fn at(&self, temperature: f64) -> Result<f64, Error> {
-        in_even_steps(self.lower, self.upper, self.steps_per_kelvin, self.pieces, temperature)
+        let found = if temperature >= self.lower && temperature <= self.upper {
+            in_octaves(self.end - temperature, self.octave_bits, self.first_key, self.pieces)
+        } else {
+            None
+        };
+        match found {
+            Some((piece, local)) => Ok(horner(piece, local)),
+            None => Err(refuse_temperature(temperature, self.lower, self.upper)),
+        }
     }
+}
+
+/// The piece of a positive argument whose leading bits number the pieces, and its local variable.
+#[inline]
+fn in_octaves(argument: f64, octave_bits: u32, first_key: u64, pieces: &[Piece]) -> Option<(&Piece, f64)> {
+    let bits = argument.to_bits();
+    let octave_bits = octave_bits.min(16);
+    let piece = pieces.get((bits >> (MANTISSA_BITS - octave_bits)).wrapping_sub(first_key) as usize)?;
+    // What is left of the mantissa below the piece's leading bits, moved up to the top: 1 to 2 across the piece.
+    let rest = (bits << octave_bits) & ((1 << MANTISSA_BITS) - 1);
+    Some((piece, 2.0 * (f64::from_bits(ONE | rest) - 1.5)))
 }
 
 #[inline]
@@ -125,11 +154,6 @@ pub struct TemperatureCurve {
     pub pieces: &'static [Piece],
 }
 
-/// Bits of the mantissa of a 64-bit float.
-const MANTISSA_BITS: u32 = 52;
-/// The exponent bits of 1.0.
-const ONE: u64 = 0x3FF0_0000_0000_0000;
-
 impl TemperatureCurve {
     /// Temperature in kelvin at an absolute pressure in pascals.
     ///
@@ -157,16 +181,7 @@ impl TemperatureCurve {
         if !(pressure >= self.lower && pressure <= self.upper) {
             return Err(self.refuse(pressure));
         }
-        let bits = pressure.to_bits();
-        let shift = MANTISSA_BITS - self.octave_bits.min(16);
-        let index = (bits >> shift).wrapping_sub(self.first_key) as usize;
-        let Some(piece) = self.pieces.get(index) else {
-            return Err(self.refuse(pressure));
-        };
-        // What is left of the mantissa below the piece's leading bits, moved up to the top: 1 to 2 across the piece.
-        let rest = (bits << self.octave_bits.min(16)) & ((1 << MANTISSA_BITS) - 1);
-        let local = 2.0 * (f64::from_bits(ONE | rest) - 1.5);
-        Ok((piece, local))
+        in_octaves(pressure, self.octave_bits, self.first_key, self.pieces).ok_or_else(|| self.refuse(pressure))
     }
 
     #[cold]

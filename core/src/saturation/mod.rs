@@ -58,6 +58,14 @@ pub struct SaturatedProperties {
     pub vapor_enthalpy: PropertyCurve,
 }
 
+impl SaturatedProperties {
+    /// The four curves, in the order of the fields.
+    #[must_use]
+    pub const fn all(&self) -> [&PropertyCurve; 4] {
+        [&self.liquid_density, &self.vapor_density, &self.liquid_enthalpy, &self.vapor_enthalpy]
+    }
+}
+
 /// Fixed points of a refrigerant, computed from its equation of state.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Points {

@@ -379,6 +379,154 @@ pub const SATLINE_STANDING_CAUTION_NEVER_PURGE: i32 = 6;
 pub const SATLINE_STANDING_CAUTION_MAY_BE_FULL_OF_LIQUID: i32 = 7;
 /// A leak shifts a blend's composition and so its bubble and dew pressures: pressure alone does not tell a shifted blend from air or another refrigerant.
 pub const SATLINE_STANDING_CAUTION_BLEND_MAY_HAVE_SHIFTED: i32 = 8;
+/// Standing on the floor: 0.6 m.
+pub const SATLINE_INSTALLATION_FLOOR: i32 = 1;
+/// In a window: 1.0 m.
+pub const SATLINE_INSTALLATION_WINDOW: i32 = 2;
+/// On a wall: 1.8 m.
+pub const SATLINE_INSTALLATION_WALL: i32 = 3;
+/// At the ceiling: 2.2 m.
+pub const SATLINE_INSTALLATION_CEILING: i32 = 4;
+/// Adding refrigerant.
+pub const SATLINE_SITUATION_CHARGING: i32 = 1;
+/// Recovering refrigerant into a cylinder.
+pub const SATLINE_SITUATION_RECOVERING: i32 = 2;
+/// Testing for tightness under pressure.
+pub const SATLINE_SITUATION_PRESSURE_TEST: i32 = 3;
+/// Opening, cutting or brazing the circuit.
+pub const SATLINE_SITUATION_OPENING_CIRCUIT: i32 = 4;
+/// Searching for a leak.
+pub const SATLINE_SITUATION_LEAK_SEARCH: i32 = 5;
+/// Storing, carrying or warming a cylinder.
+pub const SATLINE_SITUATION_CYLINDER: i32 = 6;
+/// Measuring on a running unit.
+pub const SATLINE_SITUATION_MEASURING: i32 = 7;
+/// The charge is limited by the size of the room.
+pub const SATLINE_ROOM_OUTCOME_ROOM_LIMIT: i32 = 1;
+/// Up to this charge the clause asks for no smallest room; its other clauses still hold.
+pub const SATLINE_ROOM_OUTCOME_NO_ROOM_LIMIT: i32 = 2;
+/// This room rule does not apply: take the rule that does from the local code.
+pub const SATLINE_ROOM_OUTCOME_NOT_APPLICABLE: i32 = 3;
+/// The charge lies above m1 and not above m2, where the formula for unventilated rooms applies.
+pub const SATLINE_ROOM_REASON_WITHIN_BAND: i32 = 1;
+/// The charge does not exceed m1, up to which no room is too small by this clause.
+pub const SATLINE_ROOM_REASON_BELOW_BAND: i32 = 2;
+/// The charge exceeds m2, where this formula does not apply: mechanical ventilation or another clause of the standard decides.
+pub const SATLINE_ROOM_REASON_ABOVE_BAND: i32 = 3;
+/// The charge exceeds m3: the standard does not allow it indoors; another standard for the machinery and its room decides.
+pub const SATLINE_ROOM_REASON_ABOVE_LARGEST: i32 = 4;
+/// In a room this small the formula gives less than m1, where it does not apply: this clause sets no limit up to m1 and allows nothing above it in this room.
+pub const SATLINE_ROOM_REASON_ROOM_BELOW_BAND: i32 = 5;
+/// The room would hold more than m2, where the formula does not apply: for a charge up to m2 it is large enough; above m2 mechanical ventilation or another clause decides.
+pub const SATLINE_ROOM_REASON_ROOM_ABOVE_BAND: i32 = 6;
+/// This refrigerant is of class 1 and sets no fire limit: suffocation and toxicity limit its charge, by the concentration limit of the local code.
+pub const SATLINE_ROOM_REASON_DOES_NOT_BURN: i32 = 7;
+/// This refrigerant is of higher toxicity: its toxic concentration limits the charge long before fire does; take the limit from the local code.
+pub const SATLINE_ROOM_REASON_TOXIC: i32 = 8;
+/// The safety class of this refrigerant is not known here: handle it as flammable and find its class first.
+pub const SATLINE_ROOM_REASON_UNCLASSIFIED: i32 = 9;
+/// This refrigerant burns, but its lower flammability limit is not known here: take it from ASHRAE 34 or the safety data sheet.
+pub const SATLINE_ROOM_REASON_LIMIT_UNKNOWN: i32 = 10;
+/// The room is ventilated mechanically, and this formula is for unventilated rooms: the ventilation clauses decide.
+pub const SATLINE_ROOM_REASON_VENTILATED: i32 = 11;
+/// No clause is applied.
+pub const SATLINE_ROOM_CLAUSE_NONE: i32 = 1;
+/// IEC 60335-2-40, annex GG, charge limit of unventilated rooms (GG.2), as widely quoted; clause number from memory.
+pub const SATLINE_ROOM_CLAUSE_UNVENTILATED_ROOM: i32 = 2;
+/// IEC 60335-2-40, annex GG, charges up to m1 (GG.1); clause number and factors of m1, m2 and m3 from memory.
+pub const SATLINE_ROOM_CLAUSE_SMALL_CHARGE: i32 = 3;
+/// The room has no ventilation that counts, and its doors are shut.
+pub const SATLINE_ROOM_ASSUMPTION_UNVENTILATED: i32 = 1;
+/// Refrigerant comes out at the stated height, not lower.
+pub const SATLINE_ROOM_ASSUMPTION_RELEASE_HEIGHT: i32 = 2;
+/// A single fault lets the whole charge of one circuit into this one room.
+pub const SATLINE_ROOM_ASSUMPTION_WHOLE_CHARGE: i32 = 3;
+/// The lower flammability limit is the one shown, from memory of ASHRAE 34 and ISO 817: compare it with the edition in force.
+pub const SATLINE_ROOM_ASSUMPTION_FLAMMABILITY_LIMIT: i32 = 4;
+/// m1, m2 and m3 are 4, 26 and 130 cubic metres times that limit, for class 2L 6, 52 and 260: from memory.
+pub const SATLINE_ROOM_ASSUMPTION_BANDS: i32 = 5;
+/// The unit is fixed in place; portable units have rules of their own.
+pub const SATLINE_ROOM_ASSUMPTION_FIXED_UNIT: i32 = 6;
+/// Editions and national versions differ, and later ones count leak detection and circulation: the local code and the unit's label decide.
+pub const SATLINE_ROOM_ASSUMPTION_EDITIONS_DIFFER: i32 = 7;
+/// The height exceeds 2.2 m, the greatest of the widely quoted table: use 2.2 m unless the edition in force takes the real height.
+pub const SATLINE_ROOM_ASSUMPTION_HEIGHT_ABOVE_TABLE: i32 = 8;
+/// The concentration is that of the charge spread evenly up to the height shown; near the leak and the floor it is higher.
+pub const SATLINE_ROOM_ASSUMPTION_CEILING_HEIGHT: i32 = 9;
+/// 80 % of the water capacity times the specific gravity at 77 °F (AHRI Guideline K).
+pub const SATLINE_FILL_RULE_EIGHTY_PERCENT: i32 = 1;
+/// The liquid would fill the cylinder at the stated highest temperature: less than the 80 % rule allows.
+pub const SATLINE_FILL_RULE_LIQUID_FULL: i32 = 2;
+/// There is room left: weigh while filling and stop at the limit.
+pub const SATLINE_FILL_VERDICT_ROOM_LEFT: i32 = 1;
+/// The cylinder is overfilled: keep it cool, do not move it by car, and recover the excess into another cylinder.
+pub const SATLINE_FILL_VERDICT_OVERFILLED: i32 = 2;
+/// At its temperature the cylinder is full of liquid: any warming may burst it. Keep people away, keep it cool, and call for help.
+pub const SATLINE_FILL_VERDICT_FULL_OF_LIQUID: i32 = 3;
+/// Low-pressure appliance: below 45 psia at 104 °F.
+pub const SATLINE_APPLIANCE_CLASS_LOW_PRESSURE: i32 = 1;
+/// Medium-pressure appliance: 45 to 170 psia at 104 °F.
+pub const SATLINE_APPLIANCE_CLASS_MEDIUM_PRESSURE: i32 = 2;
+/// High-pressure appliance: 170 to 355 psia at 104 °F.
+pub const SATLINE_APPLIANCE_CLASS_HIGH_PRESSURE: i32 = 3;
+/// Very-high-pressure appliance: above 355 psia at 104 °F, or critical below 104 °F.
+pub const SATLINE_APPLIANCE_CLASS_VERY_HIGH_PRESSURE: i32 = 4;
+/// Read 40 CFR 82.156 itself: it has exceptions and is amended, and state or local law may be stricter. Recovery is for certified technicians with certified equipment.
+pub const SATLINE_RECOVERY_NOTE_READ_THE_RULE: i32 = 1;
+/// For recovery equipment made on or after 15 November 1993; older equipment has other levels.
+pub const SATLINE_RECOVERY_NOTE_EQUIPMENT_DATE: i32 = 2;
+/// Where a leak would draw in air or makes the level unattainable, the rule has another level: isolate what leaks from what does not.
+pub const SATLINE_RECOVERY_NOTE_LEAKING_APPLIANCE: i32 = 3;
+/// Small factory-sealed appliances have a rule of their own, by the share of the charge recovered.
+pub const SATLINE_RECOVERY_NOTE_SMALL_APPLIANCE: i32 = 4;
+/// A repair that is not major and not followed by evacuating the appliance to the air has a level of its own.
+pub const SATLINE_RECOVERY_NOTE_NON_MAJOR_REPAIR: i32 = 5;
+/// Vehicle air conditioners come under another part of the rules.
+pub const SATLINE_RECOVERY_NOTE_VEHICLE: i32 = 6;
+/// The pressure at 104 °F lies within 2 % of a class boundary: the rule's own list of refrigerants decides.
+pub const SATLINE_RECOVERY_NOTE_NEAR_CLASS_BOUNDARY: i32 = 7;
+/// Some uses of this refrigerant are exempt from the rule; fire, suffocation and local law are not.
+pub const SATLINE_RECOVERY_NOTE_POSSIBLY_EXEMPT: i32 = 8;
+/// The level counts from the standard atmosphere: use the absolute pressure, or the gauge value shown for this ambient pressure.
+pub const SATLINE_RECOVERY_NOTE_NOT_SEA_LEVEL: i32 = 9;
+/// This refrigerant burns and explodes: no flame, spark, switch or hot work near it, fresh air, a detector for it, and tools, pump and cylinder rated for it.
+pub const SATLINE_SAFETY_CAUTION_FLAMMABLE: i32 = 101;
+/// This refrigerant burns: no flame or hot surface near it, fresh air, a detector for it, and tools, pump and cylinder rated for class 2L.
+pub const SATLINE_SAFETY_CAUTION_MILDLY_FLAMMABLE: i32 = 102;
+/// This refrigerant is toxic: breathing protection and a way out first; leave at the first smell or alarm.
+pub const SATLINE_SAFETY_CAUTION_TOXIC: i32 = 103;
+/// The class of what is inside is not known: handle it as flammable and toxic until it is identified.
+pub const SATLINE_SAFETY_CAUTION_UNCLASSIFIED: i32 = 104;
+/// R-744 stands at several times the usual pressure, and far higher when hot: only hoses, gauges and cylinders rated for it, and relieve trapped liquid before it warms. Breathing it harms long before the air runs short.
+pub const SATLINE_SAFETY_CAUTION_CARBON_DIOXIDE: i32 = 105;
+/// Never use oxygen or compressed air: with oil they explode. Dry nitrogen through a regulator only, with a relief valve set for the weakest part.
+pub const SATLINE_SAFETY_CAUTION_NEVER_OXYGEN: i32 = 106;
+/// Stay under the test pressure on the label, raise it in steps from a distance, and keep compressor and low side within theirs.
+pub const SATLINE_SAFETY_CAUTION_TEST_PRESSURE: i32 = 107;
+/// Refrigerant vapour is heavier than air and unseen: it fills pits, cellars and low corners and suffocates without warning. Air the place from the floor; nobody alone below ground.
+pub const SATLINE_SAFETY_CAUTION_SUFFOCATION: i32 = 108;
+/// The vapour rises when warm and crawls as a cold cloud first: air the place high and low, and stay upwind.
+pub const SATLINE_SAFETY_CAUTION_SUFFOCATION_ABOVE: i32 = 109;
+/// Weigh the cylinder while it fills and stop at its limit, at most 80 % of its volume: one full of liquid bursts when it warms.
+pub const SATLINE_SAFETY_CAUTION_FILL_LIMIT: i32 = 110;
+/// Keep cylinders out of the sun and the closed van, below 125 °F (52 °C), upright and secured. Never warm one by flame: lukewarm water at most.
+pub const SATLINE_SAFETY_CAUTION_CYLINDER_HEAT: i32 = 111;
+/// Never cap, plug or isolate a relief device, and trap no liquid between two closed valves: it bursts the hose as it warms.
+pub const SATLINE_SAFETY_CAUTION_PRESSURE_RELIEF: i32 = 112;
+/// Take this blend from the cylinder as liquid, since its vapour has another composition; meter it to vapour before a running compressor.
+pub const SATLINE_SAFETY_CAUTION_LIQUID_FROM_CYLINDER: i32 = 113;
+/// Recover, never vent: one kind to a cylinder, never mixed.
+pub const SATLINE_SAFETY_CAUTION_RECOVER_NEVER_VENT: i32 = 114;
+/// No torch on a circuit that holds refrigerant or pressure: recover, purge with nitrogen and leave it open. Refrigerant in a flame makes acid fumes.
+pub const SATLINE_SAFETY_CAUTION_EMPTY_BEFORE_FLAME: i32 = 115;
+/// Lines and hoses are under pressure: eye protection and gloves, and open every valve slowly. Liquid on skin freezes it.
+pub const SATLINE_SAFETY_CAUTION_PRESSURE: i32 = 116;
+/// Lock out power before panels come off; capacitors stay charged, so discharge and measure before you touch.
+pub const SATLINE_SAFETY_CAUTION_ELECTRICITY: i32 = 117;
+/// Discharge line, compressor and metal in the sun burn skin. In the heat drink, take shade, and tell someone where you are.
+pub const SATLINE_SAFETY_CAUTION_HOT_SURFACES: i32 = 118;
+/// Local codes and the maker's instructions come first; this work belongs to licensed and certified people.
+pub const SATLINE_SAFETY_CAUTION_LICENSED_PRACTICE: i32 = 119;
 /// Value: superheat.
 pub const SATLINE_VALUE_SUPERHEAT_K: i32 = 0;
 /// Value: subcooling.
@@ -487,6 +635,34 @@ pub const SATLINE_DIFFERENCE_ALLOWED_BETWEEN_TEMPERATURES_HIGHEST_K: f64 = 20.0;
 pub const SATLINE_NUMBER_OF_TEMPERATURES_LOWEST_PLACES: f64 = 1.0;
 /// The highest accepted number of temperatures, places.
 pub const SATLINE_NUMBER_OF_TEMPERATURES_HIGHEST_PLACES: f64 = 16.0;
+/// The lowest accepted room area, m2.
+pub const SATLINE_ROOM_AREA_LOWEST_M2: f64 = 0.5;
+/// The highest accepted room area, m2.
+pub const SATLINE_ROOM_AREA_HIGHEST_M2: f64 = 10000.0;
+/// The lowest accepted height of the unit above the floor, m.
+pub const SATLINE_HEIGHT_OF_THE_UNIT_ABOVE_THE_FLOOR_LOWEST_M: f64 = 0.1;
+/// The highest accepted height of the unit above the floor, m.
+pub const SATLINE_HEIGHT_OF_THE_UNIT_ABOVE_THE_FLOOR_HIGHEST_M: f64 = 10.0;
+/// The lowest accepted ceiling height, m.
+pub const SATLINE_CEILING_HEIGHT_LOWEST_M: f64 = 1.5;
+/// The highest accepted ceiling height, m.
+pub const SATLINE_CEILING_HEIGHT_HIGHEST_M: f64 = 20.0;
+/// The lowest accepted water capacity, kg.
+pub const SATLINE_WATER_CAPACITY_LOWEST_KG: f64 = 0.1;
+/// The highest accepted water capacity, kg.
+pub const SATLINE_WATER_CAPACITY_HIGHEST_KG: f64 = 1000.0;
+/// The lowest accepted mass of a cylinder, kg.
+pub const SATLINE_MASS_OF_A_CYLINDER_LOWEST_KG: f64 = 0.0;
+/// The highest accepted mass of a cylinder, kg.
+pub const SATLINE_MASS_OF_A_CYLINDER_HIGHEST_KG: f64 = 2000.0;
+/// The lowest accepted number of possible refrigerants, refrigerants.
+pub const SATLINE_NUMBER_OF_POSSIBLE_REFRIGERANTS_LOWEST_REFRIGERANTS: f64 = 1.0;
+/// The highest accepted number of possible refrigerants, refrigerants.
+pub const SATLINE_NUMBER_OF_POSSIBLE_REFRIGERANTS_HIGHEST_REFRIGERANTS: f64 = 16.0;
+/// The lowest accepted full charge of the appliance, kg.
+pub const SATLINE_FULL_CHARGE_OF_THE_APPLIANCE_LOWEST_KG: f64 = 0.0;
+/// The highest accepted full charge of the appliance, kg.
+pub const SATLINE_FULL_CHARGE_OF_THE_APPLIANCE_HIGHEST_KG: f64 = 20000.0;
 /// The lowest accepted time since the last change, min.
 pub const SATLINE_TIME_SINCE_THE_LAST_CHANGE_LOWEST_MIN: f64 = 0.0;
 /// The highest accepted time since the last change, min.

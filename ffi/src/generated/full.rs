@@ -2,627 +2,627 @@
 
 use crate::full::RefrigerantFull;
 
-/// R-11 with its equation of state.
+/// The full record of R-11.
 #[unsafe(no_mangle)]
 pub static SATLINE_R11_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R11);
 
-/// R-12 with its equation of state.
+/// The full record of R-12.
 #[unsafe(no_mangle)]
 pub static SATLINE_R12_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R12);
 
-/// R-13 with its equation of state.
+/// The full record of R-13.
 #[unsafe(no_mangle)]
 pub static SATLINE_R13_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R13);
 
-/// R-13I1 with its equation of state.
+/// The full record of R-13I1.
 #[unsafe(no_mangle)]
 pub static SATLINE_R13I1_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R13I1);
 
-/// R-14 with its equation of state.
+/// The full record of R-14.
 #[unsafe(no_mangle)]
 pub static SATLINE_R14_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R14);
 
-/// R-22 with its equation of state.
+/// The full record of R-22.
 #[unsafe(no_mangle)]
 pub static SATLINE_R22_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R22);
 
-/// R-23 with its equation of state.
+/// The full record of R-23.
 #[unsafe(no_mangle)]
 pub static SATLINE_R23_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R23);
 
-/// R-32 with its equation of state.
+/// The full record of R-32.
 #[unsafe(no_mangle)]
 pub static SATLINE_R32_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R32);
 
-/// R-41 with its equation of state.
+/// The full record of R-41.
 #[unsafe(no_mangle)]
 pub static SATLINE_R41_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R41);
 
-/// R-113 with its equation of state.
+/// The full record of R-113.
 #[unsafe(no_mangle)]
 pub static SATLINE_R113_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R113);
 
-/// R-114 with its equation of state.
+/// The full record of R-114.
 #[unsafe(no_mangle)]
 pub static SATLINE_R114_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R114);
 
-/// R-115 with its equation of state.
+/// The full record of R-115.
 #[unsafe(no_mangle)]
 pub static SATLINE_R115_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R115);
 
-/// R-116 with its equation of state.
+/// The full record of R-116.
 #[unsafe(no_mangle)]
 pub static SATLINE_R116_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R116);
 
-/// R-123 with its equation of state.
+/// The full record of R-123.
 #[unsafe(no_mangle)]
 pub static SATLINE_R123_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R123);
 
-/// R-124 with its equation of state.
+/// The full record of R-124.
 #[unsafe(no_mangle)]
 pub static SATLINE_R124_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R124);
 
-/// R-125 with its equation of state.
+/// The full record of R-125.
 #[unsafe(no_mangle)]
 pub static SATLINE_R125_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R125);
 
-/// R-134a with its equation of state.
+/// The full record of R-134a.
 #[unsafe(no_mangle)]
 pub static SATLINE_R134A_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R134A);
 
-/// R-141b with its equation of state.
+/// The full record of R-141b.
 #[unsafe(no_mangle)]
 pub static SATLINE_R141B_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R141B);
 
-/// R-142b with its equation of state.
+/// The full record of R-142b.
 #[unsafe(no_mangle)]
 pub static SATLINE_R142B_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R142B);
 
-/// R-143a with its equation of state.
+/// The full record of R-143a.
 #[unsafe(no_mangle)]
 pub static SATLINE_R143A_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R143A);
 
-/// R-152a with its equation of state.
+/// The full record of R-152a.
 #[unsafe(no_mangle)]
 pub static SATLINE_R152A_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R152A);
 
-/// R-161 with its equation of state.
+/// The full record of R-161.
 #[unsafe(no_mangle)]
 pub static SATLINE_R161_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R161);
 
-/// R-170 with its equation of state.
+/// The full record of R-170.
 #[unsafe(no_mangle)]
 pub static SATLINE_R170_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R170);
 
-/// R-218 with its equation of state.
+/// The full record of R-218.
 #[unsafe(no_mangle)]
 pub static SATLINE_R218_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R218);
 
-/// R-227ea with its equation of state.
+/// The full record of R-227ea.
 #[unsafe(no_mangle)]
 pub static SATLINE_R227EA_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R227EA);
 
-/// R-236fa with its equation of state.
+/// The full record of R-236fa.
 #[unsafe(no_mangle)]
 pub static SATLINE_R236FA_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R236FA);
 
-/// R-245fa with its equation of state.
+/// The full record of R-245fa.
 #[unsafe(no_mangle)]
 pub static SATLINE_R245FA_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R245FA);
 
-/// R-290 with its equation of state.
+/// The full record of R-290.
 #[unsafe(no_mangle)]
 pub static SATLINE_R290_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R290);
 
-/// R-C318 with its equation of state.
+/// The full record of R-C318.
 #[unsafe(no_mangle)]
 pub static SATLINE_RC318_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::RC318);
 
-/// R-401A with its equation of state.
+/// The full record of R-401A.
 #[unsafe(no_mangle)]
 pub static SATLINE_R401A_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R401A);
 
-/// R-402A with its equation of state.
+/// The full record of R-402A.
 #[unsafe(no_mangle)]
 pub static SATLINE_R402A_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R402A);
 
-/// R-402B with its equation of state.
+/// The full record of R-402B.
 #[unsafe(no_mangle)]
 pub static SATLINE_R402B_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R402B);
 
-/// R-403B with its equation of state.
+/// The full record of R-403B.
 #[unsafe(no_mangle)]
 pub static SATLINE_R403B_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R403B);
 
-/// R-404A with its equation of state.
+/// The full record of R-404A.
 #[unsafe(no_mangle)]
 pub static SATLINE_R404A_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R404A);
 
-/// R-407A with its equation of state.
+/// The full record of R-407A.
 #[unsafe(no_mangle)]
 pub static SATLINE_R407A_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R407A);
 
-/// R-407B with its equation of state.
+/// The full record of R-407B.
 #[unsafe(no_mangle)]
 pub static SATLINE_R407B_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R407B);
 
-/// R-407C with its equation of state.
+/// The full record of R-407C.
 #[unsafe(no_mangle)]
 pub static SATLINE_R407C_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R407C);
 
-/// R-407D with its equation of state.
+/// The full record of R-407D.
 #[unsafe(no_mangle)]
 pub static SATLINE_R407D_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R407D);
 
-/// R-407E with its equation of state.
+/// The full record of R-407E.
 #[unsafe(no_mangle)]
 pub static SATLINE_R407E_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R407E);
 
-/// R-407F with its equation of state.
+/// The full record of R-407F.
 #[unsafe(no_mangle)]
 pub static SATLINE_R407F_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R407F);
 
-/// R-407G with its equation of state.
+/// The full record of R-407G.
 #[unsafe(no_mangle)]
 pub static SATLINE_R407G_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R407G);
 
-/// R-407H with its equation of state.
+/// The full record of R-407H.
 #[unsafe(no_mangle)]
 pub static SATLINE_R407H_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R407H);
 
-/// R-407I with its equation of state.
+/// The full record of R-407I.
 #[unsafe(no_mangle)]
 pub static SATLINE_R407I_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R407I);
 
-/// R-408A with its equation of state.
+/// The full record of R-408A.
 #[unsafe(no_mangle)]
 pub static SATLINE_R408A_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R408A);
 
-/// R-409A with its equation of state.
+/// The full record of R-409A.
 #[unsafe(no_mangle)]
 pub static SATLINE_R409A_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R409A);
 
-/// R-410A with its equation of state.
+/// The full record of R-410A.
 #[unsafe(no_mangle)]
 pub static SATLINE_R410A_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R410A);
 
-/// R-410B with its equation of state.
+/// The full record of R-410B.
 #[unsafe(no_mangle)]
 pub static SATLINE_R410B_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R410B);
 
-/// R-411A with its equation of state.
+/// The full record of R-411A.
 #[unsafe(no_mangle)]
 pub static SATLINE_R411A_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R411A);
 
-/// R-411B with its equation of state.
+/// The full record of R-411B.
 #[unsafe(no_mangle)]
 pub static SATLINE_R411B_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R411B);
 
-/// R-414B with its equation of state.
+/// The full record of R-414B.
 #[unsafe(no_mangle)]
 pub static SATLINE_R414B_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R414B);
 
-/// R-415A with its equation of state.
+/// The full record of R-415A.
 #[unsafe(no_mangle)]
 pub static SATLINE_R415A_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R415A);
 
-/// R-415B with its equation of state.
+/// The full record of R-415B.
 #[unsafe(no_mangle)]
 pub static SATLINE_R415B_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R415B);
 
-/// R-416A with its equation of state.
+/// The full record of R-416A.
 #[unsafe(no_mangle)]
 pub static SATLINE_R416A_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R416A);
 
-/// R-417A with its equation of state.
+/// The full record of R-417A.
 #[unsafe(no_mangle)]
 pub static SATLINE_R417A_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R417A);
 
-/// R-417B with its equation of state.
+/// The full record of R-417B.
 #[unsafe(no_mangle)]
 pub static SATLINE_R417B_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R417B);
 
-/// R-417C with its equation of state.
+/// The full record of R-417C.
 #[unsafe(no_mangle)]
 pub static SATLINE_R417C_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R417C);
 
-/// R-418A with its equation of state.
+/// The full record of R-418A.
 #[unsafe(no_mangle)]
 pub static SATLINE_R418A_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R418A);
 
-/// R-420A with its equation of state.
+/// The full record of R-420A.
 #[unsafe(no_mangle)]
 pub static SATLINE_R420A_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R420A);
 
-/// R-421A with its equation of state.
+/// The full record of R-421A.
 #[unsafe(no_mangle)]
 pub static SATLINE_R421A_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R421A);
 
-/// R-421B with its equation of state.
+/// The full record of R-421B.
 #[unsafe(no_mangle)]
 pub static SATLINE_R421B_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R421B);
 
-/// R-422A with its equation of state.
+/// The full record of R-422A.
 #[unsafe(no_mangle)]
 pub static SATLINE_R422A_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R422A);
 
-/// R-422B with its equation of state.
+/// The full record of R-422B.
 #[unsafe(no_mangle)]
 pub static SATLINE_R422B_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R422B);
 
-/// R-422C with its equation of state.
+/// The full record of R-422C.
 #[unsafe(no_mangle)]
 pub static SATLINE_R422C_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R422C);
 
-/// R-422D with its equation of state.
+/// The full record of R-422D.
 #[unsafe(no_mangle)]
 pub static SATLINE_R422D_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R422D);
 
-/// R-422E with its equation of state.
+/// The full record of R-422E.
 #[unsafe(no_mangle)]
 pub static SATLINE_R422E_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R422E);
 
-/// R-423A with its equation of state.
+/// The full record of R-423A.
 #[unsafe(no_mangle)]
 pub static SATLINE_R423A_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R423A);
 
-/// R-424A with its equation of state.
+/// The full record of R-424A.
 #[unsafe(no_mangle)]
 pub static SATLINE_R424A_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R424A);
 
-/// R-425A with its equation of state.
+/// The full record of R-425A.
 #[unsafe(no_mangle)]
 pub static SATLINE_R425A_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R425A);
 
-/// R-427A with its equation of state.
+/// The full record of R-427A.
 #[unsafe(no_mangle)]
 pub static SATLINE_R427A_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R427A);
 
-/// R-427C with its equation of state.
+/// The full record of R-427C.
 #[unsafe(no_mangle)]
 pub static SATLINE_R427C_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R427C);
 
-/// R-428A with its equation of state.
+/// The full record of R-428A.
 #[unsafe(no_mangle)]
 pub static SATLINE_R428A_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R428A);
 
-/// R-430A with its equation of state.
+/// The full record of R-430A.
 #[unsafe(no_mangle)]
 pub static SATLINE_R430A_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R430A);
 
-/// R-431A with its equation of state.
+/// The full record of R-431A.
 #[unsafe(no_mangle)]
 pub static SATLINE_R431A_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R431A);
 
-/// R-433A with its equation of state.
+/// The full record of R-433A.
 #[unsafe(no_mangle)]
 pub static SATLINE_R433A_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R433A);
 
-/// R-433B with its equation of state.
+/// The full record of R-433B.
 #[unsafe(no_mangle)]
 pub static SATLINE_R433B_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R433B);
 
-/// R-433C with its equation of state.
+/// The full record of R-433C.
 #[unsafe(no_mangle)]
 pub static SATLINE_R433C_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R433C);
 
-/// R-434A with its equation of state.
+/// The full record of R-434A.
 #[unsafe(no_mangle)]
 pub static SATLINE_R434A_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R434A);
 
-/// R-436A with its equation of state.
+/// The full record of R-436A.
 #[unsafe(no_mangle)]
 pub static SATLINE_R436A_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R436A);
 
-/// R-436B with its equation of state.
+/// The full record of R-436B.
 #[unsafe(no_mangle)]
 pub static SATLINE_R436B_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R436B);
 
-/// R-436C with its equation of state.
+/// The full record of R-436C.
 #[unsafe(no_mangle)]
 pub static SATLINE_R436C_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R436C);
 
-/// R-437A with its equation of state.
+/// The full record of R-437A.
 #[unsafe(no_mangle)]
 pub static SATLINE_R437A_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R437A);
 
-/// R-438A with its equation of state.
+/// The full record of R-438A.
 #[unsafe(no_mangle)]
 pub static SATLINE_R438A_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R438A);
 
-/// R-439A with its equation of state.
+/// The full record of R-439A.
 #[unsafe(no_mangle)]
 pub static SATLINE_R439A_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R439A);
 
-/// R-440A with its equation of state.
+/// The full record of R-440A.
 #[unsafe(no_mangle)]
 pub static SATLINE_R440A_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R440A);
 
-/// R-441A with its equation of state.
+/// The full record of R-441A.
 #[unsafe(no_mangle)]
 pub static SATLINE_R441A_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R441A);
 
-/// R-442A with its equation of state.
+/// The full record of R-442A.
 #[unsafe(no_mangle)]
 pub static SATLINE_R442A_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R442A);
 
-/// R-443A with its equation of state.
+/// The full record of R-443A.
 #[unsafe(no_mangle)]
 pub static SATLINE_R443A_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R443A);
 
-/// R-444A with its equation of state.
+/// The full record of R-444A.
 #[unsafe(no_mangle)]
 pub static SATLINE_R444A_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R444A);
 
-/// R-444B with its equation of state.
+/// The full record of R-444B.
 #[unsafe(no_mangle)]
 pub static SATLINE_R444B_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R444B);
 
-/// R-445A with its equation of state.
+/// The full record of R-445A.
 #[unsafe(no_mangle)]
 pub static SATLINE_R445A_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R445A);
 
-/// R-447A with its equation of state.
+/// The full record of R-447A.
 #[unsafe(no_mangle)]
 pub static SATLINE_R447A_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R447A);
 
-/// R-447B with its equation of state.
+/// The full record of R-447B.
 #[unsafe(no_mangle)]
 pub static SATLINE_R447B_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R447B);
 
-/// R-448A with its equation of state.
+/// The full record of R-448A.
 #[unsafe(no_mangle)]
 pub static SATLINE_R448A_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R448A);
 
-/// R-448B with its equation of state.
+/// The full record of R-448B.
 #[unsafe(no_mangle)]
 pub static SATLINE_R448B_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R448B);
 
-/// R-449A with its equation of state.
+/// The full record of R-449A.
 #[unsafe(no_mangle)]
 pub static SATLINE_R449A_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R449A);
 
-/// R-449B with its equation of state.
+/// The full record of R-449B.
 #[unsafe(no_mangle)]
 pub static SATLINE_R449B_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R449B);
 
-/// R-449C with its equation of state.
+/// The full record of R-449C.
 #[unsafe(no_mangle)]
 pub static SATLINE_R449C_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R449C);
 
-/// R-450A with its equation of state.
+/// The full record of R-450A.
 #[unsafe(no_mangle)]
 pub static SATLINE_R450A_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R450A);
 
-/// R-451A with its equation of state.
+/// The full record of R-451A.
 #[unsafe(no_mangle)]
 pub static SATLINE_R451A_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R451A);
 
-/// R-451B with its equation of state.
+/// The full record of R-451B.
 #[unsafe(no_mangle)]
 pub static SATLINE_R451B_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R451B);
 
-/// R-452A with its equation of state.
+/// The full record of R-452A.
 #[unsafe(no_mangle)]
 pub static SATLINE_R452A_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R452A);
 
-/// R-452B with its equation of state.
+/// The full record of R-452B.
 #[unsafe(no_mangle)]
 pub static SATLINE_R452B_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R452B);
 
-/// R-452C with its equation of state.
+/// The full record of R-452C.
 #[unsafe(no_mangle)]
 pub static SATLINE_R452C_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R452C);
 
-/// R-453A with its equation of state.
+/// The full record of R-453A.
 #[unsafe(no_mangle)]
 pub static SATLINE_R453A_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R453A);
 
-/// R-454A with its equation of state.
+/// The full record of R-454A.
 #[unsafe(no_mangle)]
 pub static SATLINE_R454A_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R454A);
 
-/// R-454B with its equation of state.
+/// The full record of R-454B.
 #[unsafe(no_mangle)]
 pub static SATLINE_R454B_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R454B);
 
-/// R-454C with its equation of state.
+/// The full record of R-454C.
 #[unsafe(no_mangle)]
 pub static SATLINE_R454C_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R454C);
 
-/// R-455A with its equation of state.
+/// The full record of R-455A.
 #[unsafe(no_mangle)]
 pub static SATLINE_R455A_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R455A);
 
-/// R-456A with its equation of state.
+/// The full record of R-456A.
 #[unsafe(no_mangle)]
 pub static SATLINE_R456A_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R456A);
 
-/// R-457A with its equation of state.
+/// The full record of R-457A.
 #[unsafe(no_mangle)]
 pub static SATLINE_R457A_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R457A);
 
-/// R-457B with its equation of state.
+/// The full record of R-457B.
 #[unsafe(no_mangle)]
 pub static SATLINE_R457B_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R457B);
 
-/// R-457C with its equation of state.
+/// The full record of R-457C.
 #[unsafe(no_mangle)]
 pub static SATLINE_R457C_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R457C);
 
-/// R-458A with its equation of state.
+/// The full record of R-458A.
 #[unsafe(no_mangle)]
 pub static SATLINE_R458A_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R458A);
 
-/// R-459A with its equation of state.
+/// The full record of R-459A.
 #[unsafe(no_mangle)]
 pub static SATLINE_R459A_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R459A);
 
-/// R-459B with its equation of state.
+/// The full record of R-459B.
 #[unsafe(no_mangle)]
 pub static SATLINE_R459B_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R459B);
 
-/// R-460A with its equation of state.
+/// The full record of R-460A.
 #[unsafe(no_mangle)]
 pub static SATLINE_R460A_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R460A);
 
-/// R-460B with its equation of state.
+/// The full record of R-460B.
 #[unsafe(no_mangle)]
 pub static SATLINE_R460B_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R460B);
 
-/// R-460C with its equation of state.
+/// The full record of R-460C.
 #[unsafe(no_mangle)]
 pub static SATLINE_R460C_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R460C);
 
-/// R-462A with its equation of state.
+/// The full record of R-462A.
 #[unsafe(no_mangle)]
 pub static SATLINE_R462A_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R462A);
 
-/// R-463A with its equation of state.
+/// The full record of R-463A.
 #[unsafe(no_mangle)]
 pub static SATLINE_R463A_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R463A);
 
-/// R-464A with its equation of state.
+/// The full record of R-464A.
 #[unsafe(no_mangle)]
 pub static SATLINE_R464A_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R464A);
 
-/// R-465A with its equation of state.
+/// The full record of R-465A.
 #[unsafe(no_mangle)]
 pub static SATLINE_R465A_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R465A);
 
-/// R-466A with its equation of state.
+/// The full record of R-466A.
 #[unsafe(no_mangle)]
 pub static SATLINE_R466A_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R466A);
 
-/// R-467A with its equation of state.
+/// The full record of R-467A.
 #[unsafe(no_mangle)]
 pub static SATLINE_R467A_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R467A);
 
-/// R-469A with its equation of state.
+/// The full record of R-469A.
 #[unsafe(no_mangle)]
 pub static SATLINE_R469A_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R469A);
 
-/// R-470A with its equation of state.
+/// The full record of R-470A.
 #[unsafe(no_mangle)]
 pub static SATLINE_R470A_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R470A);
 
-/// R-470B with its equation of state.
+/// The full record of R-470B.
 #[unsafe(no_mangle)]
 pub static SATLINE_R470B_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R470B);
 
-/// R-471A with its equation of state.
+/// The full record of R-471A.
 #[unsafe(no_mangle)]
 pub static SATLINE_R471A_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R471A);
 
-/// R-472A with its equation of state.
+/// The full record of R-472A.
 #[unsafe(no_mangle)]
 pub static SATLINE_R472A_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R472A);
 
-/// R-472B with its equation of state.
+/// The full record of R-472B.
 #[unsafe(no_mangle)]
 pub static SATLINE_R472B_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R472B);
 
-/// R-475A with its equation of state.
+/// The full record of R-475A.
 #[unsafe(no_mangle)]
 pub static SATLINE_R475A_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R475A);
 
-/// R-476A with its equation of state.
+/// The full record of R-476A.
 #[unsafe(no_mangle)]
 pub static SATLINE_R476A_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R476A);
 
-/// R-500 with its equation of state.
+/// The full record of R-500.
 #[unsafe(no_mangle)]
 pub static SATLINE_R500_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R500);
 
-/// R-502 with its equation of state.
+/// The full record of R-502.
 #[unsafe(no_mangle)]
 pub static SATLINE_R502_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R502);
 
-/// R-507A with its equation of state.
+/// The full record of R-507A.
 #[unsafe(no_mangle)]
 pub static SATLINE_R507A_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R507A);
 
-/// R-513A with its equation of state.
+/// The full record of R-513A.
 #[unsafe(no_mangle)]
 pub static SATLINE_R513A_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R513A);
 
-/// R-513B with its equation of state.
+/// The full record of R-513B.
 #[unsafe(no_mangle)]
 pub static SATLINE_R513B_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R513B);
 
-/// R-515A with its equation of state.
+/// The full record of R-515A.
 #[unsafe(no_mangle)]
 pub static SATLINE_R515A_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R515A);
 
-/// R-515B with its equation of state.
+/// The full record of R-515B.
 #[unsafe(no_mangle)]
 pub static SATLINE_R515B_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R515B);
 
-/// R-516A with its equation of state.
+/// The full record of R-516A.
 #[unsafe(no_mangle)]
 pub static SATLINE_R516A_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R516A);
 
-/// R-600 with its equation of state.
+/// The full record of R-600.
 #[unsafe(no_mangle)]
 pub static SATLINE_R600_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R600);
 
-/// R-600a with its equation of state.
+/// The full record of R-600a.
 #[unsafe(no_mangle)]
 pub static SATLINE_R600A_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R600A);
 
-/// R-601 with its equation of state.
+/// The full record of R-601.
 #[unsafe(no_mangle)]
 pub static SATLINE_R601_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R601);
 
-/// R-601a with its equation of state.
+/// The full record of R-601a.
 #[unsafe(no_mangle)]
 pub static SATLINE_R601A_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R601A);
 
-/// R-717 with its equation of state.
+/// The full record of R-717.
 #[unsafe(no_mangle)]
 pub static SATLINE_R717_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R717);
 
-/// R-744 with its equation of state.
+/// The full record of R-744.
 #[unsafe(no_mangle)]
 pub static SATLINE_R744_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R744);
 
-/// R-1224yd(Z) with its equation of state.
+/// The full record of R-1224yd(Z).
 #[unsafe(no_mangle)]
 pub static SATLINE_R1224YDZ_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R1224YDZ);
 
-/// R-1233zd(E) with its equation of state.
+/// The full record of R-1233zd(E).
 #[unsafe(no_mangle)]
 pub static SATLINE_R1233ZDE_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R1233ZDE);
 
-/// R-1234yf with its equation of state.
+/// The full record of R-1234yf.
 #[unsafe(no_mangle)]
 pub static SATLINE_R1234YF_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R1234YF);
 
-/// R-1234ze(E) with its equation of state.
+/// The full record of R-1234ze(E).
 #[unsafe(no_mangle)]
 pub static SATLINE_R1234ZEE_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R1234ZEE);
 
-/// R-1234ze(Z) with its equation of state.
+/// The full record of R-1234ze(Z).
 #[unsafe(no_mangle)]
 pub static SATLINE_R1234ZEZ_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R1234ZEZ);
 
-/// R-1243zf with its equation of state.
+/// The full record of R-1243zf.
 #[unsafe(no_mangle)]
 pub static SATLINE_R1243ZF_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R1243ZF);
 
-/// R-1270 with its equation of state.
+/// The full record of R-1270.
 #[unsafe(no_mangle)]
 pub static SATLINE_R1270_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R1270);
 
-/// R-1336mzz(E) with its equation of state.
+/// The full record of R-1336mzz(E).
 #[unsafe(no_mangle)]
 pub static SATLINE_R1336MZZE_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R1336MZZE);
 
-/// R-1336mzz(Z) with its equation of state.
+/// The full record of R-1336mzz(Z).
 #[unsafe(no_mangle)]
 pub static SATLINE_R1336MZZZ_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::R1336MZZZ);
 
-/// R-E170 with its equation of state.
+/// The full record of R-E170.
 #[unsafe(no_mangle)]
 pub static SATLINE_RE170_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::RE170);
 

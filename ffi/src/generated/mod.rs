@@ -3,7 +3,6 @@
 #[allow(dead_code)] // most are only for the header
 #[rustfmt::skip]
 pub(crate) mod codes;
-#[cfg(feature = "eos")]
 #[rustfmt::skip]
 pub(crate) mod full;
 #[rustfmt::skip]

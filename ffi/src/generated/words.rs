@@ -247,6 +247,150 @@ pub extern "C" fn satline_standing_caution_sentence(number: i32) -> *const c_cha
     text.as_ptr()
 }
 
+/// SATLINE_ROOM_OUTCOME_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_room_outcome_sentence(number: i32) -> *const c_char {
+    let text = match number {
+        1 => c"The charge is limited by the size of the room.",
+        2 => c"Up to this charge the clause asks for no smallest room; its other clauses still hold.",
+        3 => c"This room rule does not apply: take the rule that does from the local code.",
+        _ => c"unknown",
+    };
+    text.as_ptr()
+}
+
+/// SATLINE_ROOM_REASON_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_room_reason_sentence(number: i32) -> *const c_char {
+    let text = match number {
+        1 => c"The charge lies above m1 and not above m2, where the formula for unventilated rooms applies.",
+        2 => c"The charge does not exceed m1, up to which no room is too small by this clause.",
+        3 => c"The charge exceeds m2, where this formula does not apply: mechanical ventilation or another clause of the standard decides.",
+        4 => c"The charge exceeds m3: the standard does not allow it indoors; another standard for the machinery and its room decides.",
+        5 => c"In a room this small the formula gives less than m1, where it does not apply: this clause sets no limit up to m1 and allows nothing above it in this room.",
+        6 => c"The room would hold more than m2, where the formula does not apply: for a charge up to m2 it is large enough; above m2 mechanical ventilation or another clause decides.",
+        7 => c"This refrigerant is of class 1 and sets no fire limit: suffocation and toxicity limit its charge, by the concentration limit of the local code.",
+        8 => c"This refrigerant is of higher toxicity: its toxic concentration limits the charge long before fire does; take the limit from the local code.",
+        9 => c"The safety class of this refrigerant is not known here: handle it as flammable and find its class first.",
+        10 => c"This refrigerant burns, but its lower flammability limit is not known here: take it from ASHRAE 34 or the safety data sheet.",
+        11 => c"The room is ventilated mechanically, and this formula is for unventilated rooms: the ventilation clauses decide.",
+        _ => c"unknown",
+    };
+    text.as_ptr()
+}
+
+/// SATLINE_ROOM_CLAUSE_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_room_clause_sentence(number: i32) -> *const c_char {
+    let text = match number {
+        1 => c"No clause is applied.",
+        2 => c"IEC 60335-2-40, annex GG, charge limit of unventilated rooms (GG.2), as widely quoted; clause number from memory.",
+        3 => c"IEC 60335-2-40, annex GG, charges up to m1 (GG.1); clause number and factors of m1, m2 and m3 from memory.",
+        _ => c"unknown",
+    };
+    text.as_ptr()
+}
+
+/// SATLINE_ROOM_ASSUMPTION_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_room_assumption_sentence(number: i32) -> *const c_char {
+    let text = match number {
+        1 => c"The room has no ventilation that counts, and its doors are shut.",
+        2 => c"Refrigerant comes out at the stated height, not lower.",
+        3 => c"A single fault lets the whole charge of one circuit into this one room.",
+        4 => c"The lower flammability limit is the one shown, from memory of ASHRAE 34 and ISO 817: compare it with the edition in force.",
+        5 => c"m1, m2 and m3 are 4, 26 and 130 cubic metres times that limit, for class 2L 6, 52 and 260: from memory.",
+        6 => c"The unit is fixed in place; portable units have rules of their own.",
+        7 => c"Editions and national versions differ, and later ones count leak detection and circulation: the local code and the unit's label decide.",
+        8 => c"The height exceeds 2.2 m, the greatest of the widely quoted table: use 2.2 m unless the edition in force takes the real height.",
+        9 => c"The concentration is that of the charge spread evenly up to the height shown; near the leak and the floor it is higher.",
+        _ => c"unknown",
+    };
+    text.as_ptr()
+}
+
+/// SATLINE_FILL_RULE_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_fill_rule_sentence(number: i32) -> *const c_char {
+    let text = match number {
+        1 => c"80 % of the water capacity times the specific gravity at 77 °F (AHRI Guideline K).",
+        2 => c"The liquid would fill the cylinder at the stated highest temperature: less than the 80 % rule allows.",
+        _ => c"unknown",
+    };
+    text.as_ptr()
+}
+
+/// SATLINE_FILL_VERDICT_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_fill_verdict_sentence(number: i32) -> *const c_char {
+    let text = match number {
+        1 => c"There is room left: weigh while filling and stop at the limit.",
+        2 => c"The cylinder is overfilled: keep it cool, do not move it by car, and recover the excess into another cylinder.",
+        3 => c"At its temperature the cylinder is full of liquid: any warming may burst it. Keep people away, keep it cool, and call for help.",
+        _ => c"unknown",
+    };
+    text.as_ptr()
+}
+
+/// SATLINE_APPLIANCE_CLASS_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_appliance_class_sentence(number: i32) -> *const c_char {
+    let text = match number {
+        1 => c"Low-pressure appliance: below 45 psia at 104 °F.",
+        2 => c"Medium-pressure appliance: 45 to 170 psia at 104 °F.",
+        3 => c"High-pressure appliance: 170 to 355 psia at 104 °F.",
+        4 => c"Very-high-pressure appliance: above 355 psia at 104 °F, or critical below 104 °F.",
+        _ => c"unknown",
+    };
+    text.as_ptr()
+}
+
+/// SATLINE_RECOVERY_NOTE_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_recovery_note_sentence(number: i32) -> *const c_char {
+    let text = match number {
+        1 => c"Read 40 CFR 82.156 itself: it has exceptions and is amended, and state or local law may be stricter. Recovery is for certified technicians with certified equipment.",
+        2 => c"For recovery equipment made on or after 15 November 1993; older equipment has other levels.",
+        3 => c"Where a leak would draw in air or makes the level unattainable, the rule has another level: isolate what leaks from what does not.",
+        4 => c"Small factory-sealed appliances have a rule of their own, by the share of the charge recovered.",
+        5 => c"A repair that is not major and not followed by evacuating the appliance to the air has a level of its own.",
+        6 => c"Vehicle air conditioners come under another part of the rules.",
+        7 => c"The pressure at 104 °F lies within 2 % of a class boundary: the rule's own list of refrigerants decides.",
+        8 => c"Some uses of this refrigerant are exempt from the rule; fire, suffocation and local law are not.",
+        9 => c"The level counts from the standard atmosphere: use the absolute pressure, or the gauge value shown for this ambient pressure.",
+        _ => c"unknown",
+    };
+    text.as_ptr()
+}
+
+/// SATLINE_SAFETY_CAUTION_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_safety_caution_sentence(number: i32) -> *const c_char {
+    let text = match number {
+        101 => c"This refrigerant burns and explodes: no flame, spark, switch or hot work near it, fresh air, a detector for it, and tools, pump and cylinder rated for it.",
+        102 => c"This refrigerant burns: no flame or hot surface near it, fresh air, a detector for it, and tools, pump and cylinder rated for class 2L.",
+        103 => c"This refrigerant is toxic: breathing protection and a way out first; leave at the first smell or alarm.",
+        104 => c"The class of what is inside is not known: handle it as flammable and toxic until it is identified.",
+        105 => c"R-744 stands at several times the usual pressure, and far higher when hot: only hoses, gauges and cylinders rated for it, and relieve trapped liquid before it warms. Breathing it harms long before the air runs short.",
+        106 => c"Never use oxygen or compressed air: with oil they explode. Dry nitrogen through a regulator only, with a relief valve set for the weakest part.",
+        107 => c"Stay under the test pressure on the label, raise it in steps from a distance, and keep compressor and low side within theirs.",
+        108 => c"Refrigerant vapour is heavier than air and unseen: it fills pits, cellars and low corners and suffocates without warning. Air the place from the floor; nobody alone below ground.",
+        109 => c"The vapour rises when warm and crawls as a cold cloud first: air the place high and low, and stay upwind.",
+        110 => c"Weigh the cylinder while it fills and stop at its limit, at most 80 % of its volume: one full of liquid bursts when it warms.",
+        111 => c"Keep cylinders out of the sun and the closed van, below 125 °F (52 °C), upright and secured. Never warm one by flame: lukewarm water at most.",
+        112 => c"Never cap, plug or isolate a relief device, and trap no liquid between two closed valves: it bursts the hose as it warms.",
+        113 => c"Take this blend from the cylinder as liquid, since its vapour has another composition; meter it to vapour before a running compressor.",
+        114 => c"Recover, never vent: one kind to a cylinder, never mixed.",
+        115 => c"No torch on a circuit that holds refrigerant or pressure: recover, purge with nitrogen and leave it open. Refrigerant in a flame makes acid fumes.",
+        116 => c"Lines and hoses are under pressure: eye protection and gloves, and open every valve slowly. Liquid on skin freezes it.",
+        117 => c"Lock out power before panels come off; capacitors stay charged, so discharge and measure before you touch.",
+        118 => c"Discharge line, compressor and metal in the sun burn skin. In the heat drink, take shade, and tell someone where you are.",
+        119 => c"Local codes and the maker's instructions come first; this work belongs to licensed and certified people.",
+        _ => c"unknown",
+    };
+    text.as_ptr()
+}
+
 /// SATLINE_VALUE_... in words; "unknown" for a number that is none. Never null; lives for ever.
 #[unsafe(no_mangle)]
 pub extern "C" fn satline_value_name(number: i32) -> *const c_char {

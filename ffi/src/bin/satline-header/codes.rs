@@ -5,6 +5,7 @@ use satline::diagnosis::{
     Advice, Caution, Charge, ChargeStatus, FieldName, NeededFor, NextCheck, Reason, ValueBound, ValueName,
 };
 use satline::reading::{Compressor, Metering, MeteringPlace, Mode, Stage};
+use satline::safety;
 use satline::visit::standing::{self, Liquid, Outcome};
 use std::fmt::Write as _;
 
@@ -67,6 +68,26 @@ pub fn write() -> String {
     }
     for answer in standing::Caution::ALL {
         constant(&mut out, answer.sentence(), &["standing_caution", answer.name()], answer.number());
+    }
+    macro_rules! safety_answers {
+        ($($kind:ident $name:literal;)*) => {$(
+            for answer in safety::$kind::ALL {
+                constant(&mut out, answer.sentence(), &[$name, answer.name()], answer.number());
+            }
+        )*};
+    }
+    safety_answers! {
+        Installation "installation";
+        Situation "situation";
+        RoomOutcome "room_outcome";
+        RoomReason "room_reason";
+        Clause "room_clause";
+        Assumption "room_assumption";
+        FillRule "fill_rule";
+        FillVerdict "fill_verdict";
+        ApplianceClass "appliance_class";
+        RecoveryNote "recovery_note";
+        Caution "safety_caution";
     }
     for value in ValueName::ALL {
         constant(&mut out, &format!("Value: {}.", value.title()), &["value", value.name()], value.number());

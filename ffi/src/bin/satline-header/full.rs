@@ -10,7 +10,7 @@ pub fn write() -> String {
         let record = designation.replace(['-', '(', ')'], "").to_uppercase();
         let _ = writeln!(
             out,
-            "\n/// {designation} with its equation of state.\n#[unsafe(no_mangle)]\n\
+            "\n/// The full record of {designation}.\n#[unsafe(no_mangle)]\n\
              pub static SATLINE_{record}_FULL: RefrigerantFull = RefrigerantFull::of(&satline::refrigerant::{record});"
         );
         names.push(format!("&SATLINE_{record}_FULL"));

@@ -28,9 +28,12 @@ const SOURCES: &[&str] = &[
     "reading.rs",
     "finding.rs",
     "standing.rs",
+    "safety.rs",
     "full.rs",
     "generated/full.rs",
+    "saturated.rs",
     "state.rs",
+    "cylinder.rs",
     "generated/words.rs",
 ];
 

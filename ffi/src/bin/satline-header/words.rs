@@ -3,6 +3,7 @@
 
 use satline::charge::{Action, NoValidTest};
 use satline::diagnosis::{Advice, Caution, Charge, ChargeStatus, NeededFor, NextCheck, Reason, ValueName};
+use satline::safety;
 use satline::visit::standing;
 use std::fmt::Write as _;
 
@@ -35,6 +36,23 @@ pub fn write() -> String {
     function(&mut out, "satline_standing_advice_sentence", "STANDING_ADVICE", rows);
     let rows = standing::Caution::ALL.iter().map(|answer| (answer.number(), answer.sentence()));
     function(&mut out, "satline_standing_caution_sentence", "STANDING_CAUTION", rows);
+    macro_rules! safety_sentences {
+        ($($kind:ident $name:literal $constants:literal;)*) => {$(
+            let rows = safety::$kind::ALL.iter().map(|answer| (answer.number(), answer.sentence()));
+            function(&mut out, concat!("satline_", $name, "_sentence"), $constants, rows);
+        )*};
+    }
+    safety_sentences! {
+        RoomOutcome "room_outcome" "ROOM_OUTCOME";
+        RoomReason "room_reason" "ROOM_REASON";
+        Clause "room_clause" "ROOM_CLAUSE";
+        Assumption "room_assumption" "ROOM_ASSUMPTION";
+        FillRule "fill_rule" "FILL_RULE";
+        FillVerdict "fill_verdict" "FILL_VERDICT";
+        ApplianceClass "appliance_class" "APPLIANCE_CLASS";
+        RecoveryNote "recovery_note" "RECOVERY_NOTE";
+        Caution "safety_caution" "SAFETY_CAUTION";
+    }
     let rows = ValueName::ALL.iter().map(|value| (value.number(), value.name()));
     function(&mut out, "satline_value_name", "VALUE", rows);
     out
