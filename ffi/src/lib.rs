@@ -22,8 +22,8 @@ mod limits;
 mod panic;
 mod pressure;
 mod reading;
-mod saturated;
 mod safety;
+mod saturated;
 mod saturation;
 mod standing;
 #[cfg(feature = "eos")]

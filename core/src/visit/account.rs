@@ -226,8 +226,7 @@ pub fn leak_rate(full_charge_kg: Uncertain, additions: &[Addition]) -> Result<Le
     let lost_kg = Uncertain { value: lost, standard_uncertainty: math::sqrt(squares) };
     let days = last.day - first.day;
     let yearly = DAYS_A_YEAR / days;
-    let kg_a_year =
-        Uncertain { value: yearly * lost, standard_uncertainty: yearly * lost_kg.standard_uncertainty };
+    let kg_a_year = Uncertain { value: yearly * lost, standard_uncertainty: yearly * lost_kg.standard_uncertainty };
     let share = kg_a_year.value / full.value;
     Ok(LeakRate {
         days,

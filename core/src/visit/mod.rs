@@ -7,11 +7,13 @@
 mod account;
 mod account_answers;
 mod answers;
+mod recovered;
 pub mod standing;
 
 pub use account::{
     Addition, CHARGE_TOLERANCE, ChargeAccount, ExpectedCharge, LeakRate, SCALE_SHARE, Start, Weighing, charge_account,
     leak_rate,
 };
-pub use account_answers::ChargeBalance;
+pub use account_answers::{ChargeBalance, RecoveredBalance, RoomVerdict};
+pub use recovered::{Recovery, RecoveryFinding, recovery};
 pub use standing::{Standing, StandingFinding, standing_check};
