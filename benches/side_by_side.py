@@ -44,12 +44,15 @@ def main():
     command = ["cargo", "run", "--quiet", "--release", "-p", "satline-benches", "--bin", "speed"]
     lines = subprocess.run(command, check=True, capture_output=True, text=True).stdout.splitlines()
     ours = dict(line.rsplit(",", 1) for line in lines)
-    pure = CP.AbstractState("HEOS", "R134a")
+    pure, dioxide = CP.AbstractState("HEOS", "R134a"), CP.AbstractState("HEOS", "CO2")
     theirs = [
         bubble(blend(("R32", 0.15), ("R125", 0.25), ("R143a", 0.10), ("R134a", 0.50))),
         bubble(blend(("R32", 0.5), ("R125", 0.5))),
         bubble(pure),
+        bubble(dioxide),
         lambda temperature: pure.update(CP.PT_INPUTS, 3e6, temperature),
+        lambda temperature: dioxide.update(CP.PT_INPUTS, 8e6, temperature),
+        lambda temperature: dioxide.update(CP.PT_INPUTS, 1e6, temperature),
     ]
     print(f"CoolProp {CoolProp.__version__}; microseconds a call\n")
     print(f"{'call':44}{'here':>8}{'there':>9}{'ratio':>8}")

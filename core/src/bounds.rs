@@ -182,9 +182,162 @@ bounds! {
     /// Full charge of an appliance, chillers included.
     APPLIANCE_CHARGE = "full charge of the appliance" ["kg"] 0.0 .. 2e4,
         "give the appliance's full charge in kilograms";
+    /// A pressure difference across a part of an air system, or between a plenum and the room.
+    STATIC_PRESSURE = "static pressure difference of air" ["Pa"] 1.0 .. 2500.0,
+        "give pascals (one inch of water is 249), as a positive difference";
+    /// External static pressure of a blower's table.
+    EXTERNAL_STATIC = "external static pressure" ["Pa"] 0.0 .. 2500.0,
+        "give pascals: one inch of water is 249";
+    /// A blower's speed tap, by its number.
+    SPEED_TAP = "speed tap" ["number"] 0.0 .. 64.0,
+        "give the tap's number, from the lowest speed up";
+    /// A fan's speed over its speed before.
+    SPEED_RATIO = "fan speed ratio" ["1"] 0.2 .. 5.0,
+        "give new over old speed";
+    /// Air density over the density before.
+    AIR_DENSITY_RATIO = "air density ratio" ["1"] 0.5 .. 2.0,
+        "give new over old density";
+    /// Fan power for each unit of airflow.
+    WATTS_PER_CFM = "limit of fan power" ["W/cfm"] 0.05 .. 5.0,
+        "give watts for each cubic foot a minute: 1 W/cfm is 2119 W for each cubic metre a second";
+    /// A part's resistance to air over that when clean.
+    RESISTANCE_RATIO = "resistance over that when clean" ["1"] 1.0 .. 20.0,
+        "give a ratio from 1 up";
+    /// Humidity ratio of the return, mixed or leaking air.
+    LEAKAGE_HUMIDITY_RATIO = "humidity ratio of leaking return air" ["kg/kg"] 0.0 .. 0.2,
+        "give all three as kilograms of water for each kilogram of dry air, or all three as kelvin";
+    /// Return leakage above which there is something to mend.
+    LEAKAGE_LIMIT = "limit of return leakage" ["kg/kg"] 0.0 .. 1.0,
+        "give a share of one, not a percentage";
+    /// Tolerance of a target, in the target's unit.
+    TARGET_TOLERANCE = "tolerance of a target" ["of the target"] 0.0 .. 1e6,
+        "give a difference that is not negative";
+    /// Return wet bulb for which the common shape of a unit's capacity holds.
+    CORRECTED_WET_BULB = "return wet bulb of an expected capacity" ["K"] 285.15 .. 297.15,
+        "from 12 to 24 degC the common correction holds; beyond it only the maker's data do";
+    /// Outdoor dry bulb for which the common shape of a unit's capacity holds.
+    CORRECTED_OUTDOOR = "outdoor dry bulb of an expected capacity" ["K"] 291.15 .. 319.15,
+        "from 18 to 46 degC the common correction holds; beyond it only the maker's data do";
+    /// Relative change of a unit's capacity with a temperature.
+    CAPACITY_SLOPE = "relative change of capacity" ["1/K"] -0.1 .. 0.1,
+        "give a share for each kelvin: 1 % is 0.01";
+    /// Share of two uncertainties that they have in common.
+    SHARED_UNCERTAINTY = "shared part of an uncertainty" ["1"] 0.0 .. 1.0,
+        "give 1 where both come from one source, 0 where they have nothing in common";
+    /// Relative deviation of a charge for which its effect is published.
+    CHARGE_DEVIATION = "relative deviation of the charge" ["kg/kg"] -0.3 .. 0.3,
+        "give deviation over right charge as a share of one; beyond 30 % nothing is published";
+    /// Indoor dry bulb for which the effect of a wrong charge is used (about the tests behind it; from memory).
+    FAULT_INDOOR = "indoor dry bulb of a charge fault" ["K"] 293.15 .. 301.15,
+        "the published factors hold for 20 to 28 degC indoors";
+    /// Outdoor dry bulb for which the effect of a wrong charge is used (about the tests behind it; from memory).
+    FAULT_OUTDOOR = "outdoor dry bulb of a charge fault" ["K"] 293.15 .. 313.15,
+        "the published factors hold for 20 to 40 degC outdoors";
+    /// Lines of a table's axis.
+    GRID_LINES = "lines of a table axis" ["lines"] 1.0 .. 256.0,
+        "give at least one and at most 256 values for each axis";
+    /// Superheat or subcooling at which refrigerants are compared.
+    CYCLE_DIFFERENCE = "superheat or subcooling of a cycle" ["K"] 0.0 .. 60.0,
+        "give a difference, not a temperature";
+    /// Isentropic efficiency of a compressor.
+    ISENTROPIC_EFFICIENCY = "isentropic efficiency" ["W/W"] 0.2 .. 1.0,
+        "give a share of one: about 0.7 for a small hermetic compressor";
+    /// Share of the superheat that counts as cooling.
+    USEFUL_SUPERHEAT = "useful share of the superheat" ["K/K"] 0.0 .. 1.0,
+        "give 0 where the line picks the superheat up, 1 where the evaporator does";
+    /// Charge of a new refrigerant over that of the old in the same volumes.
+    CHARGE_RATIO = "charge ratio" ["kg/kg"] 0.1 .. 10.0,
+        "take it from the comparison of the two refrigerants";
+    /// Share of a computed charge with which to start.
+    STARTING_SHARE = "starting share of the charge" ["kg/kg"] 0.1 .. 1.0,
+        "give a share of one, such as 0.9";
+    /// Inside diameter of a tube: from a capillary to more than any line set has.
+    INSIDE_DIAMETER = "inside diameter of the tube" ["m"] 5e-4 .. 0.3,
+        "give metres, not millimetres or inches";
+    /// Outside diameter of a tube.
+    OUTSIDE_DIAMETER = "outside diameter of the tube" ["m"] 1e-3 .. 0.31,
+        "give metres, not millimetres or inches";
+    /// Wall thickness of a tube; it must also stay below the radius.
+    WALL = "wall thickness of the tube" ["m"] 1e-5 .. 0.02,
+        "give metres, not millimetres or inches";
+    /// Length of each line of a line set.
+    LINE_SET_LENGTH = "length of the line set" ["m"] 0.0 .. 300.0,
+        "give metres of tube, bends included; it cannot be negative";
+    /// Length of line set that a factory charge covers.
+    COVERED_LENGTH = "length that the factory charge covers" ["m"] 0.0 .. 100.0,
+        "give metres, from the unit's label: often 4.6 m (15 ft); 0 where it covers none";
+    /// One standard uncertainty of a length.
+    LENGTH_UNCERTAINTY = "uncertainty of the length" ["m"] 0.0 .. 30.0,
+        "give one standard uncertainty in metres: a limit of error divided by 1.73";
+    /// Mass of refrigerant per length of line set.
+    CHARGE_PER_LENGTH = "charge per length of line set" ["kg/m"] 0.0 .. 30.0,
+        "give kilograms per metre: 1 oz/ft is 0.0930 kg/m, and 100 g/m is 0.1";
     /// Time since the last change to the unit.
     MINUTES = "time since the last change" ["min"] 0.0 .. 1e6,
         "give minutes since start, or since charge or airflow were last changed";
+    /// Relative humidity of air.
+    RELATIVE_HUMIDITY = "relative humidity" ["Pa/Pa"] 0.0 .. 1.0,
+        "give a fraction of one, not a percentage";
+    /// Humidity ratio of air; that of saturated air, which ends the range, is mostly lower.
+    HUMIDITY_RATIO = "humidity ratio" ["kg/kg"] 0.0 .. 1.2,
+        "give kilograms of water to a kilogram of dry air (7000 grains to a pound)";
+    /// Dew point of air; the dry bulb, which ends the range, is mostly lower.
+    DEW_POINT = "dew point temperature" ["K"] 173.15 .. 373.15,
+        "check the unit: kelvin is needed here";
+    /// Electric power of a blower, which ends as heat in the air.
+    BLOWER_POWER = "blower power" ["W"] 0.0 .. 1e5,
+        "give the electric power of the blower in watts, 0 where it is outside the two probes";
+    /// Airflow to a capacity: 400 cfm a ton is 5.4e-5 cubic metres a second to a watt.
+    AIRFLOW_PER_CAPACITY = "airflow per capacity" ["m3/(s W)"] 1e-6 .. 1e-3,
+        "give cubic metres a second to a watt: cfm a ton times 1.342e-7";
+    /// Mass flow of refrigerant.
+    REFRIGERANT_FLOW = "mass flow of refrigerant" ["kg/s"] 1e-5 .. 20.0,
+        "give kilograms a second";
+    /// Share of the compressor's power that the refrigerant carries away.
+    WORK_SHARE = "share of the work that stays in the gas" ["W/W"] 0.3 .. 1.0,
+        "give a fraction of one: what the shell does not give to the ambient air";
+    /// Pressure of nitrogen in a test, absolute.
+    NITROGEN_PRESSURE = "absolute pressure of nitrogen" ["Pa"] 1e3 .. 1.5e7,
+        "check the unit, and that a gauge reading was given as gauge";
+    /// Temperature of nitrogen in a test.
+    NITROGEN_TEMPERATURE = "temperature of nitrogen" ["K"] 200.0 .. 400.0,
+        "give the temperature of the tubes; kelvin is needed here";
+    /// How many tube temperatures a pressure test has at one time.
+    PROBE_COUNT = "number of tube temperatures" ["places"] 1.0 .. 16.0,
+        "give the temperature of the tubes at each reading, from one to sixteen places";
+    /// Time between the readings of a pressure test.
+    TEST_DURATION = "duration of the pressure test" ["s"] 60.0 .. 2.6e6,
+        "give seconds from the first to the last reading; the last must be later than the first";
+    /// Drop of pressure that a pressure test allows.
+    ALLOWED_DROP = "drop allowed in a pressure test" ["Pa"] 0.0 .. 1e6,
+        "give the largest drop that counts as tight, in pascals";
+    /// Internal volume of what is under test.
+    INTERNAL_VOLUME = "internal volume" ["m3"] 1e-5 .. 10.0,
+        "give cubic metres above zero (a litre is 0.001), or leave it out";
+    /// A pressure of a vacuum gauge, absolute.
+    VACUUM_PRESSURE = "absolute pressure of an evacuated unit" ["Pa"] 0.0 .. 110e3,
+        "no absolute pressure is below zero; give pascals (a micron of mercury is 0.1333 Pa)";
+    /// How many pressures a decay test has.
+    DECAY_COUNT = "number of pressures after isolation" ["readings"] 5.0 .. 10000.0,
+        "give the pressure at five times at least, best some dozens evenly spaced";
+    /// Time of a pressure after isolation.
+    DECAY_TIME = "time of a pressure after isolation" ["s"] 0.0 .. 1e6,
+        "give seconds since the valve to the pump was closed, each later than the one before";
+    /// Limits and uncertainties of a vacuum.
+    VACUUM_LIMIT = "limit of a vacuum" ["Pa"] 1.0 .. 5000.0,
+        "give pascals: 500 microns of mercury are 66.7 Pa";
+    /// Resolution or noise of a vacuum gauge.
+    VACUUM_NOISE = "noise of the vacuum gauge" ["Pa"] 1e-3 .. 1000.0,
+        "give pascals above zero: a micron of mercury is 0.1333 Pa";
+    /// Accuracy of a vacuum gauge as a share of its reading.
+    VACUUM_SHARE = "uncertainty of the vacuum gauge as a share of its reading" ["Pa/Pa"] 0.0 .. 0.5,
+        "give a fraction of one: a limit of error of ten per cent is 0.058";
+    /// Temperature of water or ice whose vapour pressure is asked for.
+    WATER_TEMPERATURE = "temperature of water or ice" ["K"] 173.15 .. 473.15,
+        "give the temperature of the coldest tube; kelvin is needed here";
+    /// Temperature of a copper tube under pressure: from -20 to 400 degrees Fahrenheit.
+    TUBE_TEMPERATURE = "temperature of the tube" ["K"] 244.26 .. 477.6,
+        "allowable stresses are known from 244.3 to 477.6 K (-20 to 400 degrees Fahrenheit)";
 }
 
 #[cfg(test)]

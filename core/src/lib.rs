@@ -13,12 +13,16 @@ extern crate alloc;
 #[cfg(test)]
 extern crate std;
 
+pub mod air;
 pub mod bounds;
+#[cfg(feature = "eos")]
+pub mod capacity;
 pub mod charge;
 pub mod diagnosis;
 #[cfg(feature = "eos")]
 pub mod eos;
 pub mod error;
+pub mod lineset;
 mod math;
 mod nearest;
 pub mod quantity;

@@ -32,3 +32,10 @@ pub(crate) fn sqrt(x: f64) -> f64 {
 pub(crate) fn cbrt(x: f64) -> f64 {
     libm::cbrt(x)
 }
+
+/// Arc tangent of `x`.
+#[inline]
+#[cfg(feature = "eos")]
+pub(crate) fn atan(x: f64) -> f64 {
+    libm::atan(x)
+}

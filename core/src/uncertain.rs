@@ -79,6 +79,46 @@ pub fn propagate<const N: usize>(
     Ok(Uncertain { value, standard_uncertainty: math::sqrt(squares) })
 }
 
+/// As [`propagate`], for several results of one function: it is called no more often than for one.
+///
+/// # Errors
+/// As [`propagate`].
+pub fn propagate_all<const N: usize, const M: usize>(
+    inputs: [Uncertain; N],
+    function: impl Fn([f64; N]) -> Result<[f64; M], Error>,
+) -> Result<[Uncertain; M], Error> {
+    let values = inputs.map(|input| input.value);
+    let results = function(values)?;
+    let mut squares = [0.0; M];
+    for (place, input) in inputs.iter().enumerate() {
+        if input.standard_uncertainty == 0.0 {
+            continue;
+        }
+        let moved_by = |change: f64| {
+            let mut moved = values;
+            if let Some(input) = moved.get_mut(place) {
+                *input += change;
+            }
+            function(moved)
+        };
+        let (above, below, weight) = match (moved_by(input.standard_uncertainty), moved_by(-input.standard_uncertainty))
+        {
+            (Ok(above), Ok(below)) => (above, below, 0.5),
+            (Ok(one), Err(_)) | (Err(_), Ok(one)) => (one, results, 1.0),
+            (Err(error), Err(_)) => return Err(error),
+        };
+        for ((square, above), below) in squares.iter_mut().zip(above).zip(below) {
+            let share = weight * (above - below);
+            *square += share * share;
+        }
+    }
+    let mut found = results.map(Uncertain::exact);
+    for (found, square) in found.iter_mut().zip(squares) {
+        found.standard_uncertainty = math::sqrt(square);
+    }
+    Ok(found)
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -91,6 +131,16 @@ mod tests {
         let bias = Uncertain::new(0.0, 3.0).unwrap();
         let difference = propagate([bias], |[bias]| Ok((20.0 + bias) - (10.0 + bias))).unwrap();
         assert_eq!(difference, Uncertain { value: 10.0, standard_uncertainty: 0.0 });
+    }
+
+    #[test]
+    fn several_results_are_each_as_one() {
+        let inputs = [Uncertain::new(3.0, 0.2).unwrap(), Uncertain::new(1.1, 0.2).unwrap()];
+        let bound = |value: f64| crate::bounds::within("share", "1", value, 0.0, 1.2, "give less");
+        let both = |[left, right]: [f64; 2]| Ok([left * bound(right)?, left - bound(right)?]);
+        let found = propagate_all(inputs, both).unwrap();
+        assert_eq!(found[0], propagate(inputs, |inputs| both(inputs).map(|[first, _]| first)).unwrap());
+        assert_eq!(found[1], propagate(inputs, |inputs| both(inputs).map(|[_, second]| second)).unwrap());
     }
 
     #[test]

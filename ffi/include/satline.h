@@ -3,7 +3,7 @@
  *
  * Units. Everything is SI and the unit is in the name: _k kelvin (a temperature, or a difference where the name says
  * superheat, subcooling, split or target), _pa pascals, _m3_s cubic metres a second, _w watts, _kg kilograms. Every
- * pressure is absolute; only satline_pressure_from_gauge_pa takes a gauge pressure.
+ * pressure is absolute unless its name says gauge: satline_pressure_from_gauge_pa turns one into the other.
  *
  * Status. A function that can fail returns SATLINE_STATUS_OK (0) or another SATLINE_STATUS_ constant, and writes its
  * result through its last pointer only when it returns SATLINE_STATUS_OK. Numbers below 100 are errors; from 100 on
@@ -15,11 +15,17 @@
  * Threads. There is no global state, no allocation and no callback: every function may be called from any thread, from
  * interrupts and signal handlers too, as long as no two calls at once share a structure that one of them writes.
  *
- * Stack. On a Cortex-M4 (32-bit, doubles in software) satline_diagnose uses less than 5120 bytes,
- * satline_standing_check less than 1536, the functions of rooms, recovery levels and cautions less than 1280, and every other function of pressures and temperatures less than 512;
- * tests/firmware/run measures and holds these. satline_refrigerant_matches is for hosts: it carries every refrigerant.
- * A reading takes 560 bytes and a finding 1720 more, wherever the caller keeps them. On a 64-bit host the functions of full refrigerants use less than
- * 32768 bytes; tests/c/run holds that.
+ * Stack. On a Cortex-M4 (32-bit, doubles in software) functions use less than so many bytes, which tests/firmware/run
+ * measures and holds:
+ *   5120  satline_diagnose
+ *   3072  satline_coil_...
+ *   2048  satline_decay_judge
+ *   1536  satline_standing_check, satline_moist_air_...
+ *   1280  rooms, recovery levels and cautions; airflow by pressure, charts and performance
+ *    512  every other function of pressures and temperatures
+ * satline_refrigerant_matches is for hosts: it carries every refrigerant. A reading takes 560 bytes and a finding 1720
+ * more, wherever the caller keeps them. On a 64-bit host the functions of full refrigerants use less than 32768 bytes;
+ * tests/c/run holds that.
  *
  * Safety. A result is an aid, not a permission. Refrigerant is under pressure, some of it burns, and a unit carries
  * mains electricity: work is for licensed people under the local codes.
@@ -525,6 +531,288 @@
 // The pressure cannot be judged at these temperatures.
 #define SATLINE_STANDING_OUTCOME_NOT_JUDGED 4
 
+// The condensing temperature is the bubble temperature at the condensing pressure.
+#define SATLINE_RETROFIT_CONDENSING_AT_BUBBLE 1
+
+// The condensing temperature is the mean of bubble and dew temperature at the condensing pressure.
+#define SATLINE_RETROFIT_CONDENSING_AT_MEAN 2
+
+// The condensing temperature is the dew temperature at the condensing pressure.
+#define SATLINE_RETROFIT_CONDENSING_AT_DEW 3
+
+// Nothing looked at here speaks against it; the maker, the label and the local code still decide.
+#define SATLINE_RETROFIT_OUTCOME_POSSIBLE 1
+
+// Do not do this: the reasons say why.
+#define SATLINE_RETROFIT_OUTCOME_BLOCKED 2
+
+// It cannot be told until what the reason names is known.
+#define SATLINE_RETROFIT_OUTCOME_CANNOT_TELL 3
+
+// A unit made for a refrigerant that does not burn must not be filled with one that does: its relays, wiring, room and charge were never judged for it.
+#define SATLINE_RETROFIT_REASON_FLAMMABLE_IN_CLASS_1_UNIT 1
+
+// The new refrigerant burns more readily than the one that the unit was made for.
+#define SATLINE_RETROFIT_REASON_MORE_FLAMMABLE 2
+
+// The safety class of the new refrigerant is not known here, so it is taken to burn.
+#define SATLINE_RETROFIT_REASON_CLASS_UNKNOWN 3
+
+// The new refrigerant is of higher toxicity (class B) than the one the unit was made for.
+#define SATLINE_RETROFIT_REASON_MORE_TOXIC 4
+
+// The condensing pressure would be above the design pressure of the high side.
+#define SATLINE_RETROFIT_REASON_CONDENSING_ABOVE_DESIGN 5
+
+// At rest and hot, the pressure would be above the design pressure of the high side.
+#define SATLINE_RETROFIT_REASON_STANDSTILL_ABOVE_DESIGN 6
+
+// At rest, the pressure would be above the design pressure of the low side.
+#define SATLINE_RETROFIT_REASON_LOW_SIDE_ABOVE_DESIGN 7
+
+// The new refrigerant is above its critical temperature when the unit stands in the heat: its pressure at rest is then set by charge and volume, not by a saturation line.
+#define SATLINE_RETROFIT_REASON_NO_LIQUID_AT_STANDSTILL 8
+
+// The new refrigerant has the higher pressure and no design pressure was given: read it off the unit's plate.
+#define SATLINE_RETROFIT_REASON_DESIGN_PRESSURE_NEEDED 9
+
+// The new refrigerant's pressures are no higher than the old one's.
+#define SATLINE_RETROFIT_REASON_PRESSURES_NO_HIGHER 10
+
+// Running and at rest, the pressures are within the design pressure given.
+#define SATLINE_RETROFIT_REASON_WITHIN_DESIGN 11
+
+// The evaporating pressure would be below the standard atmosphere, where the old one's was not: any leak draws air and water in.
+#define SATLINE_RETROFIT_REASON_MAY_DRAW_AIR 12
+
+// Changing the refrigerant of a unit is for licensed people under the local code, which may forbid it; ask the unit's maker first.
+#define SATLINE_RETROFIT_CAUTION_LICENSED_PRACTICE 1
+
+// Label the unit with the new refrigerant, its mass and its oil, and take the old label's figures out of use.
+#define SATLINE_RETROFIT_CAUTION_LABEL 2
+
+// Recover all of the old refrigerant, evacuate, and never top one refrigerant up with another.
+#define SATLINE_RETROFIT_CAUTION_RECOVER_ALL 3
+
+// The new refrigerant commonly needs another kind of oil: old oil that does not come back starves the compressor. Ask its maker, and how little of the old oil may stay.
+#define SATLINE_RETROFIT_CAUTION_CHANGE_OIL 4
+
+// Where the mineral oil stays, watch the oil level: with long lines, risers or a suction accumulator it may not come back.
+#define SATLINE_RETROFIT_CAUTION_OIL_MAY_NOT_RETURN 5
+
+// Seals that swelled in a refrigerant with chlorine shrink and leak in one without: renew O-rings, valve cores and caps, and the filter-drier, and search for leaks again after a while.
+#define SATLINE_RETROFIT_CAUTION_SEALS 6
+
+// The new refrigerant burns: unit, room, charge, tools and cylinder must be rated for it, and the local code allow it.
+#define SATLINE_RETROFIT_CAUTION_FLAMMABLE 7
+
+// A blend with glide leaves the cylinder as liquid, metered to vapour before a running compressor; take superheat from dew and subcooling from bubble.
+#define SATLINE_RETROFIT_CAUTION_CHARGE_AS_LIQUID 8
+
+// The discharge would be hotter than the limit given: oil and valves suffer. Lower the superheat or do not do it.
+#define SATLINE_RETROFIT_CAUTION_HOT_DISCHARGE 9
+
+// The metering device would be too small or too large by more than a tenth: change the orifice or the valve, or its setting.
+#define SATLINE_RETROFIT_CAUTION_METERING_DEVICE 10
+
+// The capacity of the same compressor changes by more than a tenth: check the load, the airflow and the motor's current.
+#define SATLINE_RETROFIT_CAUTION_CAPACITY_CHANGES 11
+
+// Properties of one of the blends rest on an estimated parameter and are less certain: leave a margin to every limit.
+#define SATLINE_RETROFIT_CAUTION_ESTIMATED 12
+
+// No design pressure was given, so none was checked: read it off the unit's plate, relief valves and switches included.
+#define SATLINE_RETROFIT_CAUTION_DESIGN_PRESSURE_NOT_GIVEN 13
+
+// Set pressure switches and controls, and check the relief device, for the new refrigerant's pressures.
+#define SATLINE_RETROFIT_CAUTION_PRESSURE_CONTROLS 14
+
+// Mineral oil or alkylbenzene.
+#define SATLINE_OIL_MINERAL_OR_ALKYLBENZENE 1
+
+// Alkylbenzene or polyolester.
+#define SATLINE_OIL_ALKYLBENZENE_OR_POLYOLESTER 2
+
+// Polyolester; it draws water from the air, so keep it closed.
+#define SATLINE_OIL_POLYOLESTER 3
+
+// Polyolester; the hydrocarbon in the blend may carry mineral oil back in compact units, not in long lines or tall risers.
+#define SATLINE_OIL_POLYOLESTER_MINERAL_MAY_DO 4
+
+// Polyolester, or polyalkylene glycol where the compressor was made for it (vehicles, carbon dioxide): never one in place of the other without the maker's word.
+#define SATLINE_OIL_POLYOLESTER_OR_POLYALKYLENE_GLYCOL 5
+
+// Not known here: ask the compressor's maker.
+#define SATLINE_OIL_ASK_THE_MAKER 6
+
+// It is within the limit.
+#define SATLINE_LIMIT_WITHIN 1
+
+// It is above the limit.
+#define SATLINE_LIMIT_ABOVE 2
+
+// It is nearer to the limit than the measurement can tell: measure better.
+#define SATLINE_LIMIT_CANNOT_TELL 3
+
+// The measurements contradict each other: check each probe's place and that the air has settled.
+#define SATLINE_LIMIT_CONTRADICTS 4
+
+// A blower starts without warning and carries mains voltage: lock the power out before a hand goes in.
+#define SATLINE_AIRFLOW_CAUTION_MOVING_PARTS 1
+
+// Electrical work, and wiring a speed tap anew, follow local codes and belong to licensed practice.
+#define SATLINE_AIRFLOW_CAUTION_LICENSED_PRACTICE 2
+
+// Let the unit run until readings settle, registers open, the filter in place, the coil as wet or as dry as in the reading compared with.
+#define SATLINE_AIRFLOW_CAUTION_SETTLE 3
+
+// Return leaks and low airflow can draw combustion gas into the house: test draught and carbon monoxide where anything burns fuel.
+#define SATLINE_AIRFLOW_CAUTION_COMBUSTION 4
+
+// Superheat: suction line minus dew temperature, K.
+#define SATLINE_GRID_TARGET_SUPERHEAT 1
+
+// Subcooling: bubble minus liquid line temperature, K.
+#define SATLINE_GRID_TARGET_SUBCOOLING 2
+
+// Approach: liquid line minus outdoor dry bulb temperature, K.
+#define SATLINE_GRID_TARGET_APPROACH 3
+
+// Pressure at the liquid port, Pa absolute.
+#define SATLINE_GRID_TARGET_LIQUID_PRESSURE 4
+
+// Pressure at the discharge, Pa absolute.
+#define SATLINE_GRID_TARGET_DISCHARGE_PRESSURE 5
+
+// Pressure at the suction port, Pa absolute.
+#define SATLINE_GRID_TARGET_SUCTION_PRESSURE 6
+
+// Temperature of the discharge line, K.
+#define SATLINE_GRID_TARGET_DISCHARGE_TEMPERATURE 7
+
+// Temperature split: return minus supply dry bulb, K.
+#define SATLINE_GRID_TARGET_TEMPERATURE_SPLIT 8
+
+// Cooling or heating capacity, W.
+#define SATLINE_GRID_TARGET_CAPACITY 9
+
+// Electric power, W.
+#define SATLINE_GRID_TARGET_POWER 10
+
+// Outdoor dry bulb temperature, K.
+#define SATLINE_GRID_AXIS_OUTDOOR_DRY_BULB 1
+
+// Return dry bulb temperature, K.
+#define SATLINE_GRID_AXIS_RETURN_DRY_BULB 2
+
+// Return wet bulb temperature, K.
+#define SATLINE_GRID_AXIS_RETURN_WET_BULB 3
+
+// Pressure at the suction port, Pa absolute.
+#define SATLINE_GRID_AXIS_SUCTION_PRESSURE 4
+
+// Pressure at the liquid port, Pa absolute.
+#define SATLINE_GRID_AXIS_LIQUID_PRESSURE 5
+
+// Airflow over the indoor coil, m³/s.
+#define SATLINE_GRID_AXIS_AIRFLOW 6
+
+// Below the first row of the table: nothing is read beyond its ends.
+#define SATLINE_GRID_GAP_BELOW_FIRST_ROW 1
+
+// Above the last row of the table: nothing is read beyond its ends.
+#define SATLINE_GRID_GAP_ABOVE_LAST_ROW 2
+
+// Below the first column of the table: nothing is read beyond its ends.
+#define SATLINE_GRID_GAP_BELOW_FIRST_COLUMN 3
+
+// Above the last column of the table: nothing is read beyond its ends.
+#define SATLINE_GRID_GAP_ABOVE_LAST_COLUMN 4
+
+// The table is blank here: its maker gives no value, so there is none to test against.
+#define SATLINE_GRID_GAP_BLANK 5
+
+// There is no such row or column, and none between two of them.
+#define SATLINE_GRID_GAP_BETWEEN_STEPS 6
+
+// The inputs are too uncertain for this part of the table: within them it is blank or ends on both sides.
+#define SATLINE_GRID_GAP_UNCERTAIN 7
+
+// It is on target within the tolerance.
+#define SATLINE_TARGET_OUTCOME_ON_TARGET 1
+
+// It is below the target by more than the tolerance.
+#define SATLINE_TARGET_OUTCOME_BELOW 2
+
+// It is above the target by more than the tolerance.
+#define SATLINE_TARGET_OUTCOME_ABOVE 3
+
+// It is nearer to the end of the tolerance than the measurement can tell.
+#define SATLINE_TARGET_OUTCOME_CANNOT_TELL 4
+
+// The chart has no target at these conditions: weigh the charge in, or come back.
+#define SATLINE_TARGET_OUTCOME_NO_VALID_TEST 5
+
+// It delivers more, for the same conditions, than before.
+#define SATLINE_GAIN_BETTER 1
+
+// It delivers less, for the same conditions, than before.
+#define SATLINE_GAIN_WORSE 2
+
+// The difference is smaller than the measurement can tell.
+#define SATLINE_GAIN_CANNOT_TELL 3
+
+// Soft copper from a coil.
+#define SATLINE_TEMPER_ANNEALED 1
+
+// Hard copper in straight lengths.
+#define SATLINE_TEMPER_DRAWN 2
+
+// The line carries liquid.
+#define SATLINE_LINE_PHASE_LIQUID 1
+
+// The line carries vapour.
+#define SATLINE_LINE_PHASE_VAPOR 2
+
+// Add this much to the factory charge.
+#define SATLINE_LINE_SET_ACTION_ADD 1
+
+// Recover this much into a cylinder: the factory charge covers more than this line set holds. Never vent it.
+#define SATLINE_LINE_SET_ACTION_RECOVER 2
+
+// Leave the factory charge as it is: what the line set wants is less than its uncertainty.
+#define SATLINE_LINE_SET_ACTION_NOTHING 3
+
+// Weigh it on a scale, then verify the charge by subcooling or superheat as the unit's label says.
+#define SATLINE_LINE_SET_ADVICE_WEIGH_THEN_VERIFY 1
+
+// Look for the maker's own figures, the charge per length and the length that the factory charge covers: they rule over computed ones. Weigh it on a scale, then verify by subcooling or superheat.
+#define SATLINE_LINE_SET_ADVICE_ASK_FOR_MAKERS_FIGURE 2
+
+// The maker's figure and the computed one differ by more than their uncertainty: check refrigerant, tube sizes, metering device and the unit of the figure before weighing anything in.
+#define SATLINE_LINE_SET_ADVICE_FIGURES_DIFFER 3
+
+// Work on refrigerant and its records follow local codes and belong to licensed practice.
+#define SATLINE_LINE_SET_CAUTION_LICENSED_PRACTICE 1
+
+// Lines and cylinder are under pressure: gloves and eye protection.
+#define SATLINE_LINE_SET_CAUTION_PRESSURE 2
+
+// This refrigerant can burn: no ignition source, fresh air, a leak detector, and tools and cylinder rated for it.
+#define SATLINE_LINE_SET_CAUTION_FLAMMABLE_REFRIGERANT 3
+
+// The whole charge, factory and line set together, must stay within the limit for the smallest room it can leak into.
+#define SATLINE_LINE_SET_CAUTION_ROOM_LIMIT 4
+
+// This refrigerant is toxic: breathing protection and ventilation as its code asks.
+#define SATLINE_LINE_SET_CAUTION_TOXIC_REFRIGERANT 5
+
+// This is a blend: take it from the cylinder as liquid, and meter it into vapour before a running compressor.
+#define SATLINE_LINE_SET_CAUTION_CHARGE_AS_LIQUID 6
+
+// Carbon dioxide stands at several times the pressure of other refrigerants: only tube, fittings and hoses rated for it.
+#define SATLINE_LINE_SET_CAUTION_HIGH_PRESSURE 7
+
 // It lies between dew and bubble pressure within the uncertainty. That does not prove what is inside: other refrigerants and mixtures of refrigerants can have the same pressure.
 #define SATLINE_STANDING_REASON_WITHIN_BAND 1
 
@@ -825,6 +1113,225 @@
 // Local codes and the maker's instructions come first; this work belongs to licensed and certified people.
 #define SATLINE_SAFETY_CAUTION_LICENSED_PRACTICE 119
 
+// The pressure held: a drop larger than allowed would have shown.
+#define SATLINE_PRESSURE_TEST_OUTCOME_PASS 1
+
+// The pressure fell by more than temperature and uncertainty explain.
+#define SATLINE_PRESSURE_TEST_OUTCOME_FAIL 2
+
+// The test can tell neither a leak nor its absence.
+#define SATLINE_PRESSURE_TEST_OUTCOME_CANNOT_TELL 3
+
+// Corrected for temperature the pressure is what it was, and a leak larger than allowed would have shown.
+#define SATLINE_PRESSURE_TEST_REASON_HELD 1
+
+// Corrected for temperature the pressure fell by more than two standard uncertainties.
+#define SATLINE_PRESSURE_TEST_REASON_FELL 2
+
+// The drop that could hide in the uncertainty of gauge and thermometer is larger than the drop allowed.
+#define SATLINE_PRESSURE_TEST_REASON_TOO_UNCERTAIN 3
+
+// The test was shorter than asked for.
+#define SATLINE_PRESSURE_TEST_REASON_TOO_SHORT 4
+
+// Corrected for temperature the pressure rose: the gas was not at the probes' temperature, or the cylinder's valve was open.
+#define SATLINE_PRESSURE_TEST_REASON_ROSE 5
+
+// Release the nitrogen slowly to the open air, then evacuate.
+#define SATLINE_PRESSURE_TEST_ADVICE_RELEASE_AND_EVACUATE 1
+
+// Find the leak with bubble solution at every joint, valve core and flare; release the pressure before touching a joint.
+#define SATLINE_PRESSURE_TEST_ADVICE_FIND_LEAK 2
+
+// Leave it standing longer, with probes fastened to shaded tubes and insulated, and a gauge of finer scale; read when the temperature is again near that of the first reading.
+#define SATLINE_PRESSURE_TEST_ADVICE_WATCH_LONGER 3
+
+// Close the cylinder and take its hose off, wait until tubes and gas have one temperature, and start again.
+#define SATLINE_PRESSURE_TEST_ADVICE_REPEAT 4
+
+// Test pressure, holding time and records follow local codes and the maker's instructions, and belong to licensed practice.
+#define SATLINE_PRESSURE_TEST_CAUTION_LICENSED_PRACTICE 1
+
+// A full nitrogen cylinder holds 150 bar and more: never connect it without a pressure regulator and a relief valve set at or below the test pressure's limit.
+#define SATLINE_PRESSURE_TEST_CAUTION_REGULATOR 2
+
+// Never use oxygen or compressed air: with oil they explode; air also brings moisture in. Never use a burning gas.
+#define SATLINE_PRESSURE_TEST_CAUTION_NEVER_OXYGEN_OR_AIR 3
+
+// Compressed gas stores energy that liquid does not: raise the pressure in steps, stand clear, and never tighten or strike a joint under pressure.
+#define SATLINE_PRESSURE_TEST_CAUTION_STAND_CLEAR 4
+
+// The weakest part decides: close off or take out compressors, valves, hoses and controls that are not rated for the test pressure.
+#define SATLINE_PRESSURE_TEST_CAUTION_WEAKEST_PART 5
+
+// Nitrogen cannot be smelled and displaces air: vent it outdoors or with plenty of fresh air.
+#define SATLINE_PRESSURE_TEST_CAUTION_SUFFOCATION 6
+
+// Shut in gas rises with the sun: fill so that at the warmest it stays below the low-side design pressure.
+#define SATLINE_PRESSURE_TEST_CAUTION_WILL_RISE 7
+
+// The vacuum held.
+#define SATLINE_DECAY_OUTCOME_PASS 1
+
+// The vacuum did not hold, or was never reached.
+#define SATLINE_DECAY_OUTCOME_FAIL 2
+
+// The test can tell neither a tight, dry unit nor its contrary.
+#define SATLINE_DECAY_OUTCOME_CANNOT_TELL 3
+
+// After the time asked for, the pressure was below the limit by more than the uncertainty.
+#define SATLINE_DECAY_REASON_HELD 1
+
+// The pressure rose above the limit by more than the uncertainty.
+#define SATLINE_DECAY_REASON_ABOVE_LIMIT 2
+
+// The pressure at isolation was above the target by more than the uncertainty: the evacuation was not finished.
+#define SATLINE_DECAY_REASON_NOT_PULLED_DOWN 3
+
+// The pressure was not watched for the time asked for.
+#define SATLINE_DECAY_REASON_TOO_SHORT 4
+
+// The last pressure and the limit differ by less than the uncertainty of the gauge.
+#define SATLINE_DECAY_REASON_NEAR_LIMIT 5
+
+// The pressure is below the limit, but on its way above it before long.
+#define SATLINE_DECAY_REASON_STILL_RISING 6
+
+// At the coldest tube water or ice has less vapour pressure than the limit: a held vacuum does not show that it is dry.
+#define SATLINE_DECAY_REASON_TOO_COLD_TO_SEE_WATER 7
+
+// An isolated unit cannot lose pressure: the valve to the pump is open, the gauge drifts, or vapour goes into the oil.
+#define SATLINE_DECAY_REASON_FELL 8
+
+// The pressure did not change beyond the gauge's noise.
+#define SATLINE_DECAY_BEHAVIOUR_STEADY 1
+
+// The pressure rose in a straight line; no curve that levels off within about twice the time watched fits it.
+#define SATLINE_DECAY_BEHAVIOUR_STRAIGHT 2
+
+// The pressure rose and levelled off.
+#define SATLINE_DECAY_BEHAVIOUR_LEVELLING_OFF 3
+
+// The pressure began to level off and then went on rising in a straight line.
+#define SATLINE_DECAY_BEHAVIOUR_BOTH 4
+
+// The pressure rose; whether straight or levelling off cannot be told yet.
+#define SATLINE_DECAY_BEHAVIOUR_UNDECIDED 5
+
+// The pressure fell.
+#define SATLINE_DECAY_BEHAVIOUR_FALLING 6
+
+// A leak: a straight rise goes on for hours, up to the air's pressure.
+#define SATLINE_DECAY_CAUSE_LEAK 1
+
+// Water or ice at the coldest tube: the pressure levels off at its vapour pressure there.
+#define SATLINE_DECAY_CAUSE_MOISTURE 2
+
+// Gas that leaves oil, hoses or desiccant, or pressure evening out between near and far parts.
+#define SATLINE_DECAY_CAUSE_OUTGASSING 3
+
+// Water under oil or ice that evaporates slowly: it can rise in a straight line too until it nears its vapour pressure.
+#define SATLINE_DECAY_CAUSE_SLOW_MOISTURE 4
+
+// Go on to charging; break the vacuum with refrigerant, not with air.
+#define SATLINE_DECAY_ADVICE_CHARGE 1
+
+// Fill with dry nitrogen for a pressure test and find the leak.
+#define SATLINE_DECAY_ADVICE_FIND_LEAK 2
+
+// Break the vacuum with dry nitrogen, change the pump's oil, warm the coldest parts, and evacuate again.
+#define SATLINE_DECAY_ADVICE_BREAK_WITH_NITROGEN 3
+
+// Pump longer through short, wide hoses with the valve cores out, then isolate and watch again.
+#define SATLINE_DECAY_ADVICE_PUMP_LONGER 4
+
+// Keep it isolated and watch longer, at least for the time stated.
+#define SATLINE_DECAY_ADVICE_WATCH_LONGER 5
+
+// Warm the coldest part above freezing, or repeat in milder weather, and watch again.
+#define SATLINE_DECAY_ADVICE_WARM 6
+
+// Check that the pump is shut off and that the gauge is clean, warm and connected away from the pump; then watch again.
+#define SATLINE_DECAY_ADVICE_CHECK_GAUGE 7
+
+// Evacuation and its records follow local codes and the maker's instructions, and belong to licensed practice; refrigerant is recovered first, never vented.
+#define SATLINE_DECAY_CAUTION_LICENSED_PRACTICE 1
+
+// Never start a compressor, nor test its windings with high voltage, while it stands in a vacuum: they arc and burn.
+#define SATLINE_DECAY_CAUTION_NO_MOTOR_IN_VACUUM 2
+
+// Measure with an electronic vacuum gauge at the far side of the unit, hoses off: a gauge at the pump reads the pump, and rubber hoses outgas.
+#define SATLINE_DECAY_CAUTION_GAUGE_AWAY 3
+
+// Below 611 Pa (4600 microns) water freezes: ice gives off vapour slowly, and its pressure can be below the target although it is wet.
+#define SATLINE_DECAY_CAUTION_WATER_FREEZES 4
+
+// Soft tube, as it comes in coils.
+#define SATLINE_TUBE_TEMPER_ANNEALED 1
+
+// Hard tube, as it comes in straight lengths.
+#define SATLINE_TUBE_TEMPER_DRAWN 2
+
+// Brazed or welded: the flame anneals the tube, which then counts as soft.
+#define SATLINE_TUBE_JOINT_BRAZED 1
+
+// Joined without a flame, by flares or pressed fittings: the tube keeps its temper.
+#define SATLINE_TUBE_JOINT_UNHEATED 2
+
+// The tube is rated for the design pressure.
+#define SATLINE_TUBE_OUTCOME_SUFFICIENT 1
+
+// The tube is not rated for the design pressure: use a thicker wall or a smaller size.
+#define SATLINE_TUBE_OUTCOME_INSUFFICIENT 2
+
+// Rated for the design pressure with its nominal wall only, not with the least wall that the tolerance allows.
+#define SATLINE_TUBE_OUTCOME_MARGINAL 3
+
+// Tube, fittings and their ratings follow local codes and the maker's instructions, and belong to licensed practice.
+#define SATLINE_TUBE_CAUTION_LICENSED_PRACTICE 1
+
+// Fittings, valves, hoses and dents may hold less than the tube: the weakest part decides.
+#define SATLINE_TUBE_CAUTION_WEAKEST_PART 2
+
+// In heating, the vapour line of a heat pump is its discharge line: it must hold the high-side design pressure at discharge temperature.
+#define SATLINE_TUBE_CAUTION_VAPOUR_LINE_IS_DISCHARGE 3
+
+// This holds for seamless copper tube of air-conditioning quality: not for aluminium, coated or corroded tube.
+#define SATLINE_TUBE_CAUTION_COPPER_ONLY 4
+
+// Whether the liquid flashes is not known.
+#define SATLINE_LINE_FLASH_UNKNOWN 1
+
+// The liquid flashes: bubbles in a sight glass, a hiss, frost or sweat from there on.
+#define SATLINE_LINE_FLASH_FLASHING 2
+
+// The line is known to be subcooled at the second clamp.
+#define SATLINE_LINE_FLASH_SUBCOOLED 3
+
+// The liquid flashes and cools: the pressure falls between the clamps by at least the amount stated. Look for a clogged drier, a kink or a half-closed valve between them.
+#define SATLINE_LINE_DROP_OUTCOME_PRESSURE_DROP 1
+
+// If the liquid flashes between the clamps, the pressure falls by at least the amount stated; if it stays subcooled, the line only loses heat. Look for bubbles, frost or sweat, or measure the pressure.
+#define SATLINE_LINE_DROP_OUTCOME_DROP_IF_FLASHING 2
+
+// A line that stays subcooled cools or warms by heat exchange, hardly by losing pressure: its temperatures say nothing about its pressure.
+#define SATLINE_LINE_DROP_OUTCOME_HEAT_EXCHANGE 3
+
+// There is no drop of temperature beyond the uncertainty. That does not prove that nothing restricts the line: a subcooled liquid loses pressure with hardly any cooling.
+#define SATLINE_LINE_DROP_OUTCOME_NO_EVIDENCE 4
+
+// The line warms along its way, by heat from outside: that can hide a drop, and says nothing about the pressure.
+#define SATLINE_LINE_DROP_OUTCOME_WARMED 5
+
+// Work on refrigerant circuits follows local codes and belongs to licensed practice.
+#define SATLINE_LINE_DROP_CAUTION_LICENSED_PRACTICE 1
+
+// Both clamps need clean metal and insulation: in hot or cold air each reads towards the air.
+#define SATLINE_LINE_DROP_CAUTION_CLAMPS_IN_AIR 2
+
+// This refrigerant can burn: no ignition source, fresh air, and a leak detector, before a drier is opened.
+#define SATLINE_LINE_DROP_CAUTION_FLAMMABLE_REFRIGERANT 3
+
 // Value: superheat.
 #define SATLINE_VALUE_SUPERHEAT_K 0
 
@@ -1029,11 +1536,317 @@
 // The highest accepted full charge of the appliance, kg.
 #define SATLINE_FULL_CHARGE_OF_THE_APPLIANCE_HIGHEST_KG 20000.0
 
+// The lowest accepted static pressure difference of air, Pa.
+#define SATLINE_STATIC_PRESSURE_DIFFERENCE_OF_AIR_LOWEST_PA 1.0
+
+// The highest accepted static pressure difference of air, Pa.
+#define SATLINE_STATIC_PRESSURE_DIFFERENCE_OF_AIR_HIGHEST_PA 2500.0
+
+// The lowest accepted external static pressure, Pa.
+#define SATLINE_EXTERNAL_STATIC_PRESSURE_LOWEST_PA 0.0
+
+// The highest accepted external static pressure, Pa.
+#define SATLINE_EXTERNAL_STATIC_PRESSURE_HIGHEST_PA 2500.0
+
+// The lowest accepted speed tap, number.
+#define SATLINE_SPEED_TAP_LOWEST_NUMBER 0.0
+
+// The highest accepted speed tap, number.
+#define SATLINE_SPEED_TAP_HIGHEST_NUMBER 64.0
+
+// The lowest accepted fan speed ratio, 1.
+#define SATLINE_FAN_SPEED_RATIO_LOWEST_1 0.2
+
+// The highest accepted fan speed ratio, 1.
+#define SATLINE_FAN_SPEED_RATIO_HIGHEST_1 5.0
+
+// The lowest accepted air density ratio, 1.
+#define SATLINE_AIR_DENSITY_RATIO_LOWEST_1 0.5
+
+// The highest accepted air density ratio, 1.
+#define SATLINE_AIR_DENSITY_RATIO_HIGHEST_1 2.0
+
+// The lowest accepted limit of fan power, W/cfm.
+#define SATLINE_LIMIT_OF_FAN_POWER_LOWEST_W_CFM 0.05
+
+// The highest accepted limit of fan power, W/cfm.
+#define SATLINE_LIMIT_OF_FAN_POWER_HIGHEST_W_CFM 5.0
+
+// The lowest accepted resistance over that when clean, 1.
+#define SATLINE_RESISTANCE_OVER_THAT_WHEN_CLEAN_LOWEST_1 1.0
+
+// The highest accepted resistance over that when clean, 1.
+#define SATLINE_RESISTANCE_OVER_THAT_WHEN_CLEAN_HIGHEST_1 20.0
+
+// The lowest accepted humidity ratio of leaking return air, kg/kg.
+#define SATLINE_HUMIDITY_RATIO_OF_LEAKING_RETURN_AIR_LOWEST_KG_KG 0.0
+
+// The highest accepted humidity ratio of leaking return air, kg/kg.
+#define SATLINE_HUMIDITY_RATIO_OF_LEAKING_RETURN_AIR_HIGHEST_KG_KG 0.2
+
+// The lowest accepted limit of return leakage, kg/kg.
+#define SATLINE_LIMIT_OF_RETURN_LEAKAGE_LOWEST_KG_KG 0.0
+
+// The highest accepted limit of return leakage, kg/kg.
+#define SATLINE_LIMIT_OF_RETURN_LEAKAGE_HIGHEST_KG_KG 1.0
+
+// The lowest accepted tolerance of a target, of the target.
+#define SATLINE_TOLERANCE_OF_A_TARGET_LOWEST_OF_THE_TARGET 0.0
+
+// The highest accepted tolerance of a target, of the target.
+#define SATLINE_TOLERANCE_OF_A_TARGET_HIGHEST_OF_THE_TARGET 1000000.0
+
+// The lowest accepted return wet bulb of an expected capacity, K.
+#define SATLINE_RETURN_WET_BULB_OF_AN_EXPECTED_CAPACITY_LOWEST_K 285.15
+
+// The highest accepted return wet bulb of an expected capacity, K.
+#define SATLINE_RETURN_WET_BULB_OF_AN_EXPECTED_CAPACITY_HIGHEST_K 297.15
+
+// The lowest accepted outdoor dry bulb of an expected capacity, K.
+#define SATLINE_OUTDOOR_DRY_BULB_OF_AN_EXPECTED_CAPACITY_LOWEST_K 291.15
+
+// The highest accepted outdoor dry bulb of an expected capacity, K.
+#define SATLINE_OUTDOOR_DRY_BULB_OF_AN_EXPECTED_CAPACITY_HIGHEST_K 319.15
+
+// The lowest accepted relative change of capacity, 1/K.
+#define SATLINE_RELATIVE_CHANGE_OF_CAPACITY_LOWEST_1_K (-0.1)
+
+// The highest accepted relative change of capacity, 1/K.
+#define SATLINE_RELATIVE_CHANGE_OF_CAPACITY_HIGHEST_1_K 0.1
+
+// The lowest accepted shared part of an uncertainty, 1.
+#define SATLINE_SHARED_PART_OF_AN_UNCERTAINTY_LOWEST_1 0.0
+
+// The highest accepted shared part of an uncertainty, 1.
+#define SATLINE_SHARED_PART_OF_AN_UNCERTAINTY_HIGHEST_1 1.0
+
+// The lowest accepted relative deviation of the charge, kg/kg.
+#define SATLINE_RELATIVE_DEVIATION_OF_THE_CHARGE_LOWEST_KG_KG (-0.3)
+
+// The highest accepted relative deviation of the charge, kg/kg.
+#define SATLINE_RELATIVE_DEVIATION_OF_THE_CHARGE_HIGHEST_KG_KG 0.3
+
+// The lowest accepted indoor dry bulb of a charge fault, K.
+#define SATLINE_INDOOR_DRY_BULB_OF_A_CHARGE_FAULT_LOWEST_K 293.15
+
+// The highest accepted indoor dry bulb of a charge fault, K.
+#define SATLINE_INDOOR_DRY_BULB_OF_A_CHARGE_FAULT_HIGHEST_K 301.15
+
+// The lowest accepted outdoor dry bulb of a charge fault, K.
+#define SATLINE_OUTDOOR_DRY_BULB_OF_A_CHARGE_FAULT_LOWEST_K 293.15
+
+// The highest accepted outdoor dry bulb of a charge fault, K.
+#define SATLINE_OUTDOOR_DRY_BULB_OF_A_CHARGE_FAULT_HIGHEST_K 313.15
+
+// The lowest accepted lines of a table axis, lines.
+#define SATLINE_LINES_OF_A_TABLE_AXIS_LOWEST_LINES 1.0
+
+// The highest accepted lines of a table axis, lines.
+#define SATLINE_LINES_OF_A_TABLE_AXIS_HIGHEST_LINES 256.0
+
+// The lowest accepted superheat or subcooling of a cycle, K.
+#define SATLINE_SUPERHEAT_OR_SUBCOOLING_OF_A_CYCLE_LOWEST_K 0.0
+
+// The highest accepted superheat or subcooling of a cycle, K.
+#define SATLINE_SUPERHEAT_OR_SUBCOOLING_OF_A_CYCLE_HIGHEST_K 60.0
+
+// The lowest accepted isentropic efficiency, W/W.
+#define SATLINE_ISENTROPIC_EFFICIENCY_LOWEST_W_W 0.2
+
+// The highest accepted isentropic efficiency, W/W.
+#define SATLINE_ISENTROPIC_EFFICIENCY_HIGHEST_W_W 1.0
+
+// The lowest accepted useful share of the superheat, K/K.
+#define SATLINE_USEFUL_SHARE_OF_THE_SUPERHEAT_LOWEST_K_K 0.0
+
+// The highest accepted useful share of the superheat, K/K.
+#define SATLINE_USEFUL_SHARE_OF_THE_SUPERHEAT_HIGHEST_K_K 1.0
+
+// The lowest accepted charge ratio, kg/kg.
+#define SATLINE_CHARGE_RATIO_LOWEST_KG_KG 0.1
+
+// The highest accepted charge ratio, kg/kg.
+#define SATLINE_CHARGE_RATIO_HIGHEST_KG_KG 10.0
+
+// The lowest accepted starting share of the charge, kg/kg.
+#define SATLINE_STARTING_SHARE_OF_THE_CHARGE_LOWEST_KG_KG 0.1
+
+// The highest accepted starting share of the charge, kg/kg.
+#define SATLINE_STARTING_SHARE_OF_THE_CHARGE_HIGHEST_KG_KG 1.0
+
+// The lowest accepted inside diameter of the tube, m.
+#define SATLINE_INSIDE_DIAMETER_OF_THE_TUBE_LOWEST_M 0.0005
+
+// The highest accepted inside diameter of the tube, m.
+#define SATLINE_INSIDE_DIAMETER_OF_THE_TUBE_HIGHEST_M 0.3
+
+// The lowest accepted outside diameter of the tube, m.
+#define SATLINE_OUTSIDE_DIAMETER_OF_THE_TUBE_LOWEST_M 0.001
+
+// The highest accepted outside diameter of the tube, m.
+#define SATLINE_OUTSIDE_DIAMETER_OF_THE_TUBE_HIGHEST_M 0.31
+
+// The lowest accepted wall thickness of the tube, m.
+#define SATLINE_WALL_THICKNESS_OF_THE_TUBE_LOWEST_M 1e-5
+
+// The highest accepted wall thickness of the tube, m.
+#define SATLINE_WALL_THICKNESS_OF_THE_TUBE_HIGHEST_M 0.02
+
+// The lowest accepted length of the line set, m.
+#define SATLINE_LENGTH_OF_THE_LINE_SET_LOWEST_M 0.0
+
+// The highest accepted length of the line set, m.
+#define SATLINE_LENGTH_OF_THE_LINE_SET_HIGHEST_M 300.0
+
+// The lowest accepted length that the factory charge covers, m.
+#define SATLINE_LENGTH_THAT_THE_FACTORY_CHARGE_COVERS_LOWEST_M 0.0
+
+// The highest accepted length that the factory charge covers, m.
+#define SATLINE_LENGTH_THAT_THE_FACTORY_CHARGE_COVERS_HIGHEST_M 100.0
+
+// The lowest accepted uncertainty of the length, m.
+#define SATLINE_UNCERTAINTY_OF_THE_LENGTH_LOWEST_M 0.0
+
+// The highest accepted uncertainty of the length, m.
+#define SATLINE_UNCERTAINTY_OF_THE_LENGTH_HIGHEST_M 30.0
+
+// The lowest accepted charge per length of line set, kg/m.
+#define SATLINE_CHARGE_PER_LENGTH_OF_LINE_SET_LOWEST_KG_M 0.0
+
+// The highest accepted charge per length of line set, kg/m.
+#define SATLINE_CHARGE_PER_LENGTH_OF_LINE_SET_HIGHEST_KG_M 30.0
+
 // The lowest accepted time since the last change, min.
 #define SATLINE_TIME_SINCE_THE_LAST_CHANGE_LOWEST_MIN 0.0
 
 // The highest accepted time since the last change, min.
 #define SATLINE_TIME_SINCE_THE_LAST_CHANGE_HIGHEST_MIN 1000000.0
+
+// The lowest accepted relative humidity, Pa/Pa.
+#define SATLINE_RELATIVE_HUMIDITY_LOWEST_PA_PA 0.0
+
+// The highest accepted relative humidity, Pa/Pa.
+#define SATLINE_RELATIVE_HUMIDITY_HIGHEST_PA_PA 1.0
+
+// The lowest accepted humidity ratio, kg/kg.
+#define SATLINE_HUMIDITY_RATIO_LOWEST_KG_KG 0.0
+
+// The highest accepted humidity ratio, kg/kg.
+#define SATLINE_HUMIDITY_RATIO_HIGHEST_KG_KG 1.2
+
+// The lowest accepted dew point temperature, K.
+#define SATLINE_DEW_POINT_TEMPERATURE_LOWEST_K 173.15
+
+// The highest accepted dew point temperature, K.
+#define SATLINE_DEW_POINT_TEMPERATURE_HIGHEST_K 373.15
+
+// The lowest accepted blower power, W.
+#define SATLINE_BLOWER_POWER_LOWEST_W 0.0
+
+// The highest accepted blower power, W.
+#define SATLINE_BLOWER_POWER_HIGHEST_W 100000.0
+
+// The lowest accepted airflow per capacity, m3/(s W).
+#define SATLINE_AIRFLOW_PER_CAPACITY_LOWEST_M3_S_W 1e-6
+
+// The highest accepted airflow per capacity, m3/(s W).
+#define SATLINE_AIRFLOW_PER_CAPACITY_HIGHEST_M3_S_W 0.001
+
+// The lowest accepted mass flow of refrigerant, kg/s.
+#define SATLINE_MASS_FLOW_OF_REFRIGERANT_LOWEST_KG_S 1e-5
+
+// The highest accepted mass flow of refrigerant, kg/s.
+#define SATLINE_MASS_FLOW_OF_REFRIGERANT_HIGHEST_KG_S 20.0
+
+// The lowest accepted share of the work that stays in the gas, W/W.
+#define SATLINE_SHARE_OF_THE_WORK_THAT_STAYS_IN_THE_GAS_LOWEST_W_W 0.3
+
+// The highest accepted share of the work that stays in the gas, W/W.
+#define SATLINE_SHARE_OF_THE_WORK_THAT_STAYS_IN_THE_GAS_HIGHEST_W_W 1.0
+
+// The lowest accepted absolute pressure of nitrogen, Pa.
+#define SATLINE_ABSOLUTE_PRESSURE_OF_NITROGEN_LOWEST_PA 1000.0
+
+// The highest accepted absolute pressure of nitrogen, Pa.
+#define SATLINE_ABSOLUTE_PRESSURE_OF_NITROGEN_HIGHEST_PA 15000000.0
+
+// The lowest accepted temperature of nitrogen, K.
+#define SATLINE_TEMPERATURE_OF_NITROGEN_LOWEST_K 200.0
+
+// The highest accepted temperature of nitrogen, K.
+#define SATLINE_TEMPERATURE_OF_NITROGEN_HIGHEST_K 400.0
+
+// The lowest accepted number of tube temperatures, places.
+#define SATLINE_NUMBER_OF_TUBE_TEMPERATURES_LOWEST_PLACES 1.0
+
+// The highest accepted number of tube temperatures, places.
+#define SATLINE_NUMBER_OF_TUBE_TEMPERATURES_HIGHEST_PLACES 16.0
+
+// The lowest accepted duration of the pressure test, s.
+#define SATLINE_DURATION_OF_THE_PRESSURE_TEST_LOWEST_S 60.0
+
+// The highest accepted duration of the pressure test, s.
+#define SATLINE_DURATION_OF_THE_PRESSURE_TEST_HIGHEST_S 2600000.0
+
+// The lowest accepted drop allowed in a pressure test, Pa.
+#define SATLINE_DROP_ALLOWED_IN_A_PRESSURE_TEST_LOWEST_PA 0.0
+
+// The highest accepted drop allowed in a pressure test, Pa.
+#define SATLINE_DROP_ALLOWED_IN_A_PRESSURE_TEST_HIGHEST_PA 1000000.0
+
+// The lowest accepted internal volume, m3.
+#define SATLINE_INTERNAL_VOLUME_LOWEST_M3 1e-5
+
+// The highest accepted internal volume, m3.
+#define SATLINE_INTERNAL_VOLUME_HIGHEST_M3 10.0
+
+// The lowest accepted absolute pressure of an evacuated unit, Pa.
+#define SATLINE_ABSOLUTE_PRESSURE_OF_AN_EVACUATED_UNIT_LOWEST_PA 0.0
+
+// The highest accepted absolute pressure of an evacuated unit, Pa.
+#define SATLINE_ABSOLUTE_PRESSURE_OF_AN_EVACUATED_UNIT_HIGHEST_PA 110000.0
+
+// The lowest accepted number of pressures after isolation, readings.
+#define SATLINE_NUMBER_OF_PRESSURES_AFTER_ISOLATION_LOWEST_READINGS 5.0
+
+// The highest accepted number of pressures after isolation, readings.
+#define SATLINE_NUMBER_OF_PRESSURES_AFTER_ISOLATION_HIGHEST_READINGS 10000.0
+
+// The lowest accepted time of a pressure after isolation, s.
+#define SATLINE_TIME_OF_A_PRESSURE_AFTER_ISOLATION_LOWEST_S 0.0
+
+// The highest accepted time of a pressure after isolation, s.
+#define SATLINE_TIME_OF_A_PRESSURE_AFTER_ISOLATION_HIGHEST_S 1000000.0
+
+// The lowest accepted limit of a vacuum, Pa.
+#define SATLINE_LIMIT_OF_A_VACUUM_LOWEST_PA 1.0
+
+// The highest accepted limit of a vacuum, Pa.
+#define SATLINE_LIMIT_OF_A_VACUUM_HIGHEST_PA 5000.0
+
+// The lowest accepted noise of the vacuum gauge, Pa.
+#define SATLINE_NOISE_OF_THE_VACUUM_GAUGE_LOWEST_PA 0.001
+
+// The highest accepted noise of the vacuum gauge, Pa.
+#define SATLINE_NOISE_OF_THE_VACUUM_GAUGE_HIGHEST_PA 1000.0
+
+// The lowest accepted uncertainty of the vacuum gauge as a share of its reading, Pa/Pa.
+#define SATLINE_UNCERTAINTY_OF_THE_VACUUM_GAUGE_AS_A_SHARE_OF_ITS_READING_LOWEST_PA_PA 0.0
+
+// The highest accepted uncertainty of the vacuum gauge as a share of its reading, Pa/Pa.
+#define SATLINE_UNCERTAINTY_OF_THE_VACUUM_GAUGE_AS_A_SHARE_OF_ITS_READING_HIGHEST_PA_PA 0.5
+
+// The lowest accepted temperature of water or ice, K.
+#define SATLINE_TEMPERATURE_OF_WATER_OR_ICE_LOWEST_K 173.15
+
+// The highest accepted temperature of water or ice, K.
+#define SATLINE_TEMPERATURE_OF_WATER_OR_ICE_HIGHEST_K 473.15
+
+// The lowest accepted temperature of the tube, K.
+#define SATLINE_TEMPERATURE_OF_THE_TUBE_LOWEST_K 244.26
+
+// The highest accepted temperature of the tube, K.
+#define SATLINE_TEMPERATURE_OF_THE_TUBE_HIGHEST_K 477.6
 
 // Version of the binary interface: 0x10000 times the major plus the minor number. The minor number rises when
 // something is added, the major one when something that existed changes.
@@ -1099,6 +1912,70 @@
 // Bit of satline_room_limit.given: the concentration and what belongs to it are set.
 #define SATLINE_ROOM_GIVEN_CONCENTRATION 32
 
+// Bit of satline_moist_air.defined: dew_point_k is set; air drier than a dew point of -100 degrees Celsius has none.
+#define SATLINE_DEFINED_DEW_POINT 1
+
+// Measure of humidity: none. For air leaving: as much water as entering, over a dry coil or in heating.
+#define SATLINE_HUMIDITY_NONE 0
+
+// Measure of humidity: wet bulb temperature, kelvin.
+#define SATLINE_HUMIDITY_WET_BULB 1
+
+// Measure of humidity: relative humidity, 0 to 1.
+#define SATLINE_HUMIDITY_RELATIVE 2
+
+// Measure of humidity: dew point temperature, kelvin.
+#define SATLINE_HUMIDITY_DEW_POINT 3
+
+// Measure of humidity: humidity ratio, kilograms of water to a kilogram of dry air.
+#define SATLINE_HUMIDITY_RATIO 4
+
+// Where an airflow's volume counts: in the air entering the coil.
+#define SATLINE_AIRFLOW_ENTERING 1
+
+// Where an airflow's volume counts: in the air leaving the coil.
+#define SATLINE_AIRFLOW_LEAVING 2
+
+// Where an airflow's volume counts: at standard air, 0.075 lb/ft3 (SCFM).
+#define SATLINE_AIRFLOW_STANDARD 3
+
+// Known heat: given to the air by strips (volts times amperes of all that are on) or a furnace (its output), compressor
+// off.
+#define SATLINE_HEAT_HEATING 1
+
+// Known heat: sensible heat taken from the air between the probes.
+#define SATLINE_HEAT_SENSIBLE 2
+
+// Known heat: total heat taken from the air between the probes.
+#define SATLINE_HEAT_TOTAL 3
+
+// Known heat: taken up by the refrigerant in the indoor coil.
+#define SATLINE_HEAT_REFRIGERANT 4
+
+// Bit of satline_coil_capacity.defined: sensible_heat_ratio is set; the air was cooled.
+#define SATLINE_DEFINED_SENSIBLE_HEAT_RATIO 1
+
+// Bit of satline_split.defined: target and deviation are set; the table has a target for this return air.
+#define SATLINE_DEFINED_SPLIT_TARGET 1
+
+// How many causes a decay test has room for.
+#define SATLINE_DECAY_CAUSES 4
+
+// Bit of satline_decay_finding.given: plateau_pa and its uncertainty are set.
+#define SATLINE_DECAY_GIVEN_PLATEAU 1
+
+// Bit of satline_decay_finding.given: time_constant_s is set.
+#define SATLINE_DECAY_GIVEN_TIME_CONSTANT 2
+
+// Bit of satline_decay_finding.given: reaches_limit_s is set.
+#define SATLINE_DECAY_GIVEN_REACHES_LIMIT 4
+
+// Bit of satline_decay_finding.given: frost_point_k is set.
+#define SATLINE_DECAY_GIVEN_FROST_POINT 8
+
+// Bit of satline_decay_finding.given: evidence_for_curve is set.
+#define SATLINE_DECAY_GIVEN_EVIDENCE 16
+
 // How many components a state has room for.
 #define SATLINE_STATE_COMPONENTS 8
 
@@ -1131,6 +2008,54 @@
 
 // Most refrigerants that may be in a cylinder, where it is not known which.
 #define SATLINE_CANDIDATES 16
+
+// Bit of satline_circuit.given: the discharge is given.
+#define SATLINE_CIRCUIT_GIVEN_DISCHARGE 1
+
+// Bit of satline_circuit.given: the coil's outlet is given.
+#define SATLINE_CIRCUIT_GIVEN_COIL_OUTLET 2
+
+// Bit of satline_circuit.given: the mass flow is given.
+#define SATLINE_CIRCUIT_GIVEN_MASS_FLOW 4
+
+// Bit of satline_circuit.given: the compressor's power is given.
+#define SATLINE_CIRCUIT_GIVEN_COMPRESSOR_POWER 8
+
+// Bit of satline_circuit_capacity.defined: line_gain_w is set.
+#define SATLINE_CIRCUIT_DEFINED_LINE_GAIN_W 1
+
+// Bit of satline_circuit_capacity.defined: condenser_w is set.
+#define SATLINE_CIRCUIT_DEFINED_CONDENSER_W 2
+
+// Bit of satline_circuit_capacity.defined: gas_work_w is set.
+#define SATLINE_CIRCUIT_DEFINED_GAS_WORK_W 4
+
+// Bit of satline_circuit_capacity.defined: work_share is set.
+#define SATLINE_CIRCUIT_DEFINED_WORK_SHARE 8
+
+// Bit of satline_circuit_capacity.defined: pressure_ratio is set.
+#define SATLINE_CIRCUIT_DEFINED_PRESSURE_RATIO 16
+
+// Bit of satline_circuit_capacity.defined: isentropic_efficiency is set.
+#define SATLINE_CIRCUIT_DEFINED_ISENTROPIC_EFFICIENCY 32
+
+// Bit of satline_circuit_capacity.defined: overall_efficiency is set.
+#define SATLINE_CIRCUIT_DEFINED_OVERALL_EFFICIENCY 64
+
+// Bit of satline_circuit_capacity.defined: cop is set.
+#define SATLINE_CIRCUIT_DEFINED_COP 128
+
+// Bit of satline_circuit_capacity.defined: eer_btu_wh is set.
+#define SATLINE_CIRCUIT_DEFINED_EER_BTU_WH 256
+
+// Most tube temperatures that a pressure test takes at one time.
+#define SATLINE_PRESSURE_TEST_TEMPERATURES 16
+
+// Bit of satline_pressure_test_finding.given: the five values of the leak are set.
+#define SATLINE_PRESSURE_TEST_GIVEN_LEAK 1
+
+// Most accessories that a line set takes.
+#define SATLINE_LINE_SET_ACCESSORIES 16
 
 // A refrigerant: one of the objects below, or found by name. Programs pass its address and never look inside. Its
 // size never changes, because an exported object may be copied into the program that uses it.
@@ -1405,6 +2330,440 @@ typedef struct satline_recovery_level {
   double pressure_at_104_f_pa;
 } satline_recovery_level;
 
+// Moist air. Start with satline_moist_air_init. Saturation, dew point and wet bulb are over ice below 0 degrees Celsius.
+typedef struct satline_moist_air {
+  // sizeof(satline_moist_air), set by satline_moist_air_init.
+  uint32_t struct_size;
+  // SATLINE_DEFINED_... bits.
+  uint32_t defined;
+  // Kelvin.
+  double dry_bulb_k;
+  // Ambient (station) pressure, pascals.
+  double pressure_pa;
+  // Thermodynamic wet bulb, kelvin.
+  double wet_bulb_k;
+  // Kelvin; 0 where there is none.
+  double dew_point_k;
+  // Vapour pressure over saturation pressure, 0 to 1.
+  double relative_humidity;
+  // Kilograms of water to a kilogram of dry air.
+  double humidity_ratio;
+  // Humidity ratio over that of saturated air, 0 to 1.
+  double degree_of_saturation;
+  // Partial pressure of the water, pascals.
+  double vapor_pressure_pa;
+  // Joules to a kilogram of dry air, from dry air and liquid water at 0 degrees Celsius.
+  double enthalpy_j_kg;
+  // Kilograms of air and water to a cubic metre.
+  double density_kg_m3;
+  // Cubic metres to a kilogram of dry air.
+  double specific_volume_m3_kg;
+  // Density over that of standard air, 0.075 lb/ft3.
+  double density_ratio;
+} satline_moist_air;
+
+// What was measured of the air before and after the indoor coil. Start with satline_coil_air_init. Every
+// ..._uncertainty is one standard uncertainty, 0 for a value taken as known.
+typedef struct satline_coil_air {
+  // sizeof(satline_coil_air), set by satline_coil_air_init.
+  uint32_t struct_size;
+  // SATLINE_HUMIDITY_...: what entering_humidity is.
+  int32_t entering_measure;
+  // SATLINE_HUMIDITY_...: what leaving_humidity is; SATLINE_HUMIDITY_NONE (by satline_coil_air_init) for as much water
+  // as entering.
+  int32_t leaving_measure;
+  // Always 0.
+  int32_t reserved;
+  // Dry bulb of the air entering (return), kelvin.
+  double entering_dry_bulb_k;
+  double entering_dry_bulb_uncertainty;
+  // In the unit of its measure.
+  double entering_humidity;
+  double entering_humidity_uncertainty;
+  // Dry bulb of the air leaving (supply), kelvin.
+  double leaving_dry_bulb_k;
+  double leaving_dry_bulb_uncertainty;
+  // In the unit of its measure.
+  double leaving_humidity;
+  double leaving_humidity_uncertainty;
+  // Station pressure, pascals; 101325 by satline_coil_air_init.
+  double pressure_pa;
+  double pressure_uncertainty;
+  // One standard uncertainty of a bias that all temperatures share, kelvin.
+  double shared_bias_k;
+} satline_coil_air;
+
+// Heat taken from the air, positive in cooling. Start with satline_coil_capacity_init. Every ..._uncertainty is one standard
+// uncertainty of the member above it.
+typedef struct satline_coil_capacity {
+  // sizeof(satline_coil_capacity), set by satline_coil_capacity_init.
+  uint32_t struct_size;
+  // SATLINE_DEFINED_... bits of what is set besides; what is not is 0.
+  uint32_t defined;
+  // Mass flow of dry air.
+  double dry_air_kg_s;
+  double dry_air_kg_s_uncertainty;
+  // Heat of cooling the air, at the humidity at which it leaves.
+  double sensible_w;
+  double sensible_w_uncertainty;
+  // Heat of the water taken out, as vapour at the entering dry bulb; negative where the air left with more.
+  double latent_w;
+  double latent_w_uncertainty;
+  // Sensible and latent together: mass flow of dry air times the difference of enthalpy, that of the condensate still in
+  // it.
+  double total_w;
+  double total_w_uncertainty;
+  // Enthalpy that leaves with the condensate.
+  double condensate_w;
+  double condensate_w_uncertainty;
+  // Total less condensate: what the refrigerant takes up, where no blower stands between the probes.
+  double coil_w;
+  double coil_w_uncertainty;
+  // Water taken out.
+  double condensate_kg_s;
+  double condensate_kg_s_uncertainty;
+  // Sensible over total heat, where defined.
+  double sensible_heat_ratio;
+  double sensible_heat_ratio_uncertainty;
+} satline_coil_capacity;
+
+// An airflow over the indoor coil. Start with satline_coil_airflow_init. Every ..._uncertainty is one standard
+// uncertainty of the member above it.
+typedef struct satline_coil_airflow {
+  // sizeof(satline_coil_airflow), set by satline_coil_airflow_init.
+  uint32_t struct_size;
+  // SATLINE_DEFINED_... bits of what is set besides; what is not is 0.
+  uint32_t defined;
+  // Mass flow of dry air.
+  double dry_air_kg_s;
+  double dry_air_kg_s_uncertainty;
+  // Volume flow of the air entering.
+  double entering_m3_s;
+  double entering_m3_s_uncertainty;
+  // Volume flow of the air leaving.
+  double leaving_m3_s;
+  double leaving_m3_s_uncertainty;
+  // Flow at standard air of 0.075 lb/ft3 (SCFM).
+  double standard_m3_s;
+  double standard_m3_s_uncertainty;
+} satline_coil_airflow;
+
+// The effective surface of a coil that takes out water. Start with satline_apparatus_dew_point_init. Every ..._uncertainty is one standard
+// uncertainty of the member above it.
+typedef struct satline_apparatus_dew_point {
+  // sizeof(satline_apparatus_dew_point), set by satline_apparatus_dew_point_init.
+  uint32_t struct_size;
+  // SATLINE_DEFINED_... bits of what is set besides; what is not is 0.
+  uint32_t defined;
+  // Apparatus dew point, kelvin.
+  double temperature_k;
+  double temperature_k_uncertainty;
+  // The share of the air that passes untouched, 0 to 1.
+  double bypass_factor;
+  double bypass_factor_uncertainty;
+} satline_apparatus_dew_point;
+
+// Temperature split with its target. Start with satline_split_init. Every ..._uncertainty is one standard
+// uncertainty of the member above it.
+typedef struct satline_split {
+  // sizeof(satline_split), set by satline_split_init.
+  uint32_t struct_size;
+  // SATLINE_DEFINED_... bits of what is set besides; what is not is 0.
+  uint32_t defined;
+  // Return minus supply dry bulb, kelvin of difference.
+  double split_k;
+  double split_k_uncertainty;
+  // What the table asks for, where defined.
+  double target_k;
+  double target_k_uncertainty;
+  // Split minus target, where defined.
+  double deviation_k;
+  double deviation_k_uncertainty;
+} satline_split;
+
+// How well the pressures after isolation are known and what is asked of them. Start with satline_decay_init.
+typedef struct satline_decay {
+  // sizeof(satline_decay), set by satline_decay_init.
+  uint32_t struct_size;
+  // Always 0.
+  uint32_t reserved;
+  // Temperature of the coldest tube, kelvin.
+  double coldest_temperature_k;
+  // One standard uncertainty of it, kelvin; -1 (by satline_decay_init) for that of a thermometer with a limit of error
+  // of 0.1 % and 1.3 degrees Fahrenheit.
+  double temperature_uncertainty_k;
+  // Smallest step that the gauge shows, pascals; -1 (by satline_decay_init) for a micron of mercury, 0.1333 Pa.
+  double resolution_pa;
+  // Scatter of one reading besides, one standard deviation, pascals; -1 (by satline_decay_init) for none.
+  double noise_pa;
+  // One standard uncertainty of the gauge's scale as a share of its reading; -1 (by satline_decay_init) for 0.058, a
+  // limit of error of 10 % (common practice).
+  double share;
+  // To what the unit should have been evacuated, pascals; -1 (by satline_decay_init) for 500 microns, 66.7 Pa (common
+  // practice).
+  double target_pa;
+  // Below what it must stay, pascals; -1 (by satline_decay_init) for 1000 microns, 133.3 Pa (common practice).
+  double limit_pa;
+  // For how long, seconds; -1 (by satline_decay_init) for 600 (common practice).
+  double least_time_s;
+} satline_decay;
+
+// The answer to a decay test. Start with satline_decay_finding_init. What is not given is 0.
+typedef struct satline_decay_finding {
+  // sizeof(satline_decay_finding), set by satline_decay_finding_init.
+  uint32_t struct_size;
+  // SATLINE_DECAY_OUTCOME_...; 0 before a test.
+  int32_t outcome;
+  // SATLINE_DECAY_REASON_...
+  int32_t reason;
+  // SATLINE_DECAY_BEHAVIOUR_...
+  int32_t behaviour;
+  // SATLINE_DECAY_ADVICE_...
+  int32_t advice;
+  // Bit n is set for caution n (SATLINE_DECAY_CAUTION_...).
+  uint32_t cautions;
+  // SATLINE_DECAY_CAUSE_..., most likely first; 0 after the last.
+  int32_t causes[SATLINE_DECAY_CAUSES];
+  // SATLINE_DECAY_GIVEN_... bits.
+  uint32_t given;
+  // Always 0.
+  uint32_t reserved;
+  // First to last time, seconds.
+  double watched_s;
+  // The least time to watch, seconds.
+  double least_time_s;
+  // Pressure at the first time by the shape found, pascals.
+  double first_pa;
+  // One standard uncertainty of it, pascals.
+  double first_uncertainty_pa;
+  // Pressure at the last time by the shape found, pascals.
+  double last_pa;
+  // One standard uncertainty of it, pascals.
+  double last_uncertainty_pa;
+  // Rate of the straight part of the rise, pascals a second: a leak is at most that.
+  double rate_pa_s;
+  // One standard uncertainty of it, pascals a second.
+  double rate_uncertainty_pa_s;
+  // The smallest rate that would have shown, pascals a second.
+  double smallest_rate_pa_s;
+  // Where the pressure levels off, pascals.
+  double plateau_pa;
+  // One standard uncertainty of it, pascals.
+  double plateau_uncertainty_pa;
+  // Time constant of levelling off, seconds.
+  double time_constant_s;
+  // When, from isolation, the rise reaches the limit, seconds.
+  double reaches_limit_s;
+  // Saturation pressure of water or ice at the coldest tube, pascals.
+  double water_pressure_pa;
+  // One standard uncertainty of it, pascals.
+  double water_uncertainty_pa;
+  // Temperature at which water vapour of the last pressure is saturated, kelvin.
+  double frost_point_k;
+  // Scatter of one reading, pascals.
+  double noise_pa;
+  // Above 6 the pressure is shown to level off, below -6 to rise in a straight line; between, neither.
+  double evidence_for_curve;
+} satline_decay_finding;
+
+// A pressure at a time. This structure never changes.
+typedef struct satline_pressure_sample {
+  // Time since the valve to the pump was closed, seconds.
+  double time_s;
+  // Absolute pressure, pascals.
+  double pressure_pa;
+} satline_pressure_sample;
+
+// A copper tube and how hot it gets. Start with satline_copper_tube_init.
+typedef struct satline_copper_tube {
+  // sizeof(satline_copper_tube), set by satline_copper_tube_init.
+  uint32_t struct_size;
+  // SATLINE_TUBE_TEMPER_...: how hard it was delivered; annealed by satline_copper_tube_init.
+  int32_t temper;
+  // SATLINE_TUBE_JOINT_...: how it is joined; brazed, and so annealed, by satline_copper_tube_init.
+  int32_t joint;
+  // Always 0.
+  uint32_t reserved;
+  // Nominal outside diameter, metres.
+  double outside_diameter_m;
+  // Nominal wall, metres.
+  double wall_m;
+  // Highest temperature of the wall, kelvin.
+  double temperature_k;
+  // How much thinner the wall may be, metres; -1 (by satline_copper_tube_init) for 12 % of it.
+  double wall_tolerance_m;
+  // How much larger the diameter may be, metres; -1 (by satline_copper_tube_init) for 0.002 inch.
+  double diameter_tolerance_m;
+  // Design pressure, pascals above ambient, as nameplates state it; -1 (by satline_copper_tube_init) for none.
+  double design_gauge_pressure_pa;
+} satline_copper_tube;
+
+// What a tube may hold. Start with satline_tube_rating_init.
+typedef struct satline_tube_rating {
+  // sizeof(satline_tube_rating), set by satline_tube_rating_init.
+  uint32_t struct_size;
+  // SATLINE_TUBE_OUTCOME_...; 0 without a design pressure.
+  int32_t outcome;
+  // SATLINE_TUBE_TEMPER_...: the temper that counts.
+  int32_t counted_as;
+  // Bit n is set for caution n (SATLINE_TUBE_CAUTION_...).
+  uint32_t cautions;
+  // The figure to work with: largest inside pressure with the least wall, pascals above ambient.
+  double rating_gauge_pressure_pa;
+  // The same with nominal sizes, pascals above ambient.
+  double nominal_gauge_pressure_pa;
+  // One standard uncertainty of it, from the tolerances, pascals.
+  double nominal_uncertainty_pa;
+  // Allowable stress, pascals.
+  double allowable_stress_pa;
+  // Rating less design pressure, pascals; 0 without a design pressure.
+  double margin_pa;
+} satline_tube_rating;
+
+// What two temperatures along a liquid line show. Start with satline_line_drop_init.
+typedef struct satline_line_drop {
+  // sizeof(satline_line_drop), set by satline_line_drop_init.
+  uint32_t struct_size;
+  // SATLINE_LINE_DROP_OUTCOME_...; 0 before an answer.
+  int32_t outcome;
+  // Bit n is set for caution n (SATLINE_LINE_DROP_CAUTION_...).
+  uint32_t cautions;
+  // Always 0.
+  uint32_t reserved;
+  // First less second temperature, kelvin.
+  double temperature_drop_k;
+  // One standard uncertainty of it, kelvin.
+  double temperature_drop_uncertainty_k;
+  // Least pressure drop where the liquid flashes, pascals.
+  double least_pressure_drop_pa;
+  // One standard uncertainty of it, pascals.
+  double least_pressure_drop_uncertainty_pa;
+  // A drop of temperature up to this would not have shown, kelvin.
+  double smallest_drop_k;
+  // Bubble pressure at the first clamp, pascals, absolute.
+  double upstream_bubble_pressure_pa;
+} satline_line_drop;
+
+// A value with one standard uncertainty, both in the unit that the argument's name states. An instrument's limit of
+// error becomes a standard uncertainty by dividing by 1.73; 0 where the value is taken as known. This structure never
+// changes.
+typedef struct satline_uncertain {
+  double value;
+  double standard_uncertainty;
+} satline_uncertain;
+
+// What a fan does at a state of operation. This structure never changes.
+typedef struct satline_fan_point {
+  // Cubic metres a second.
+  struct satline_uncertain airflow_m3_s;
+  // Pressure rise, pascals.
+  struct satline_uncertain pressure_pa;
+  // Shaft power, watts.
+  struct satline_uncertain power_w;
+} satline_fan_point;
+
+// Fan power for the air it moves. This structure never changes.
+typedef struct satline_watts_per_airflow_found {
+  // Watts for each cubic metre a second.
+  struct satline_uncertain watts_per_m3_s;
+  // Watts for each cubic foot a minute.
+  struct satline_uncertain watts_per_cfm;
+  // The limit, watts for each cubic foot a minute.
+  double limit_watts_per_cfm;
+  // SATLINE_LIMIT_...
+  int32_t outcome;
+  // Always 0.
+  int32_t reserved;
+} satline_watts_per_airflow_found;
+
+// The resistance of a filter or a coil against what it was when clean. This structure never changes.
+typedef struct satline_air_resistance_found {
+  // Pressure drop over the airflow's square, over the same when clean.
+  struct satline_uncertain resistance_ratio;
+  // Airflow that the part passes at the same pressure drop, over that when clean.
+  struct satline_uncertain airflow_ratio;
+  // SATLINE_LIMIT_...: above means dirty.
+  int32_t outcome;
+  // 1 where the airflow was taken to be the same as when clean: the resistance is then at least what is said.
+  int32_t airflow_assumed;
+} satline_air_resistance_found;
+
+// Return leakage. This structure never changes.
+typedef struct satline_return_leakage_found {
+  // Leaked over all air, by mass.
+  struct satline_uncertain fraction;
+  // SATLINE_LIMIT_...
+  int32_t outcome;
+  // Always 0.
+  int32_t reserved;
+} satline_return_leakage_found;
+
+// A maker's chart of targets with one or two axes. Start with satline_target_grid_init; the arrays stay the caller's and
+// must live as long as the chart is used.
+typedef struct satline_target_grid {
+  // sizeof(satline_target_grid), set by satline_target_grid_init.
+  uint32_t struct_size;
+  // SATLINE_GRID_TARGET_...: what the chart gives.
+  int32_t target;
+  // SATLINE_GRID_AXIS_...: what its rows are.
+  int32_t row_axis;
+  // SATLINE_GRID_AXIS_...: what its columns are; 0 (by satline_target_grid_init) for a chart with one axis.
+  int32_t column_axis;
+  // How many rows, and columns; no columns for a chart with one axis.
+  uint32_t row_count;
+  uint32_t column_count;
+  // The rows' values, ascending, in SI.
+  const double *rows;
+  // The columns' values, ascending, in SI; null for a chart with one axis.
+  const double *columns;
+  // row_count times column_count cells (row_count for one axis), row by row, in SI; a blank cell is NaN.
+  const double *cells;
+} satline_target_grid;
+
+// A reading against the target of a chart. This structure never changes.
+typedef struct satline_target_deviation {
+  // SATLINE_TARGET_OUTCOME_...
+  int32_t outcome;
+  // SATLINE_GRID_GAP_...: why there is no target; 0 where there is one.
+  int32_t gap;
+  // What the chart says; 0 where it has no target.
+  struct satline_uncertain target;
+  // Measured minus target; 0 where the chart has no target.
+  struct satline_uncertain deviation;
+} satline_target_deviation;
+
+// How the capacity of a unit in cooling depends on its air. satline_capacity_shape_init gives the common one. This
+// structure never changes.
+typedef struct satline_capacity_shape {
+  // Relative change with the return wet bulb, 1/K.
+  struct satline_uncertain by_wet_bulb;
+  // Relative change with the outdoor dry bulb, 1/K.
+  struct satline_uncertain by_outdoor;
+  // One standard uncertainty of the nominal capacity itself, as a share of it.
+  double of_nominal;
+} satline_capacity_shape;
+
+// Before and after. This structure never changes.
+typedef struct satline_gain_found {
+  // Delivered over expected, before.
+  struct satline_uncertain before;
+  // Delivered over expected, after.
+  struct satline_uncertain after;
+  // After over before.
+  struct satline_uncertain ratio;
+  // SATLINE_GAIN_...
+  int32_t outcome;
+  // Always 0.
+  int32_t reserved;
+} satline_gain_found;
+
+// What a wrong charge does, over the same unit with the right charge. This structure never changes.
+typedef struct satline_charge_fault_effect_found {
+  struct satline_uncertain capacity;
+  struct satline_uncertain power;
+  struct satline_uncertain coefficient_of_performance;
+} satline_charge_fault_effect_found;
+
 // A refrigerant with its full record: saturated densities and enthalpies from compact curves and, where the library is
 // built with equations of state (on hosts; satline_state_... functions), any other state. One of the objects below whose
 // names end in _FULL, or found by name. Programs pass its address and never look inside. Its size never changes. A program
@@ -1506,6 +2865,385 @@ typedef struct satline_cylinder_fill {
   // That less the cylinder's temperature now.
   double margin_now_k;
 } satline_cylinder_fill;
+
+// What was measured at the circuit in cooling: suction and liquid, and a mass flow or the compressor's power with the
+// discharge. Start with satline_circuit_init. Every ..._uncertainty is one standard uncertainty of the member above it.
+typedef struct satline_circuit {
+  // sizeof(satline_circuit), set by satline_circuit_init.
+  uint32_t struct_size;
+  // SATLINE_CIRCUIT_GIVEN_... bits.
+  uint32_t given;
+  // At the suction (vapour) port: pascals, absolute.
+  double suction_pressure_pa;
+  double suction_pressure_pa_uncertainty;
+  // Kelvin.
+  double suction_temperature_k;
+  double suction_temperature_k_uncertainty;
+  // At the liquid port: pascals, absolute.
+  double liquid_pressure_pa;
+  double liquid_pressure_pa_uncertainty;
+  // Kelvin.
+  double liquid_temperature_k;
+  double liquid_temperature_k_uncertainty;
+  // At the compressor's outlet: pascals, absolute.
+  double discharge_pressure_pa;
+  double discharge_pressure_pa_uncertainty;
+  // Kelvin.
+  double discharge_temperature_k;
+  double discharge_temperature_k_uncertainty;
+  // At the indoor coil's outlet: pascals, absolute.
+  double coil_outlet_pressure_pa;
+  double coil_outlet_pressure_pa_uncertainty;
+  // Kelvin.
+  double coil_outlet_temperature_k;
+  double coil_outlet_temperature_k_uncertainty;
+  // Mass flow of refrigerant, kilograms a second.
+  double mass_flow_kg_s;
+  double mass_flow_kg_s_uncertainty;
+  // Electric power of the compressor, watts.
+  double compressor_power_w;
+  double compressor_power_w_uncertainty;
+  // Electric power of blower, fan and controls, watts: counted in COP and EER.
+  double other_power_w;
+  double other_power_w_uncertainty;
+  // The share of the compressor's power that stays in the gas, used without a mass flow; 0.9 with an uncertainty of 0.058
+  // by satline_circuit_init.
+  double work_share;
+  double work_share_uncertainty;
+} satline_circuit;
+
+// Capacity and efficiency. Start with satline_circuit_capacity_init. What was not measured, or contradicts itself, is 0
+// and its bit of defined not set. The uncertainty of the equation of state is not in the uncertainties.
+typedef struct satline_circuit_capacity {
+  // sizeof(satline_circuit_capacity), set by satline_circuit_capacity_init.
+  uint32_t struct_size;
+  // SATLINE_CIRCUIT_DEFINED_... bits.
+  uint32_t defined;
+  // Mass flow of refrigerant.
+  double mass_flow_kg_s;
+  double mass_flow_kg_s_uncertainty;
+  // Heat taken up from the liquid port to the coil's outlet, or to the suction port where that is not given: then the heat
+  // that the suction line gains is in it.
+  double evaporator_w;
+  double evaporator_w_uncertainty;
+  // Heat that the suction line gained.
+  double line_gain_w;
+  double line_gain_w_uncertainty;
+  // Heat given up from discharge to liquid port.
+  double condenser_w;
+  double condenser_w_uncertainty;
+  // Work that stayed in the gas.
+  double gas_work_w;
+  double gas_work_w_uncertainty;
+  // Where the mass flow was measured: work that stayed in the gas over the compressor's power.
+  double work_share;
+  double work_share_uncertainty;
+  // Discharge over suction pressure, absolute.
+  double pressure_ratio;
+  double pressure_ratio_uncertainty;
+  // Enthalpy rise of an ideal compressor over the rise found.
+  double isentropic_efficiency;
+  double isentropic_efficiency_uncertainty;
+  // Power of an ideal compressor for this mass flow over the compressor's electric power.
+  double overall_efficiency;
+  double overall_efficiency_uncertainty;
+  // Evaporator capacity over electric power.
+  double cop;
+  double cop_uncertainty;
+  // The same in Btu an hour to a watt.
+  double eer_btu_wh;
+  double eer_btu_wh_uncertainty;
+} satline_circuit_capacity;
+
+// The readings of a nitrogen pressure test, but for the temperatures, and what is asked of it. Start with
+// satline_pressure_test_init.
+typedef struct satline_pressure_test {
+  // sizeof(satline_pressure_test), set by satline_pressure_test_init.
+  uint32_t struct_size;
+  // Always 0.
+  uint32_t reserved;
+  // Pressure at the first reading, pascals, absolute: see satline_pressure_from_gauge_pa, with the station pressure of
+  // that time.
+  double first_pressure_pa;
+  // Pressure at the last reading, pascals, absolute.
+  double last_pressure_pa;
+  // From first to last reading, seconds.
+  double duration_s;
+  // Low-side design pressure of the nameplate, pascals, absolute. Any pressure above it is refused.
+  double low_side_design_pressure_pa;
+  // One standard uncertainty of each pressure, pascals; -1 (by satline_pressure_test_init) for that of a gauge with a
+  // limit of error of 3.5 psi. Where one gauge stays on for both readings, give what does not repeat.
+  double pressure_uncertainty_pa;
+  // One standard uncertainty of the temperatures, kelvin; -1 (by satline_pressure_test_init) for that of a thermometer
+  // with a limit of error of 0.1 % and 1.3 degrees Fahrenheit.
+  double temperature_uncertainty_k;
+  // Internal volume, cubic metres; -1 (by satline_pressure_test_init) where not known.
+  double volume_m3;
+  // Largest drop allowed over the test, pascals; -1 (by satline_pressure_test_init) for 1 % of the first pressure.
+  double allowed_drop_pa;
+  // Least time, seconds; -1 (by satline_pressure_test_init) for an hour (common practice).
+  double least_time_s;
+} satline_pressure_test;
+
+// The answer to a pressure test. Start with satline_pressure_test_finding_init. What is not given is 0.
+typedef struct satline_pressure_test_finding {
+  // sizeof(satline_pressure_test_finding), set by satline_pressure_test_finding_init.
+  uint32_t struct_size;
+  // SATLINE_PRESSURE_TEST_OUTCOME_...; 0 before a test.
+  int32_t outcome;
+  // SATLINE_PRESSURE_TEST_REASON_...
+  int32_t reason;
+  // SATLINE_PRESSURE_TEST_ADVICE_...
+  int32_t advice;
+  // Bit n is set for caution n (SATLINE_PRESSURE_TEST_CAUTION_...).
+  uint32_t cautions;
+  // SATLINE_PRESSURE_TEST_GIVEN_... bits.
+  uint32_t given;
+  // Last pressure expected without a leak, pascals, absolute.
+  double expected_pressure_pa;
+  // One standard uncertainty of it, pascals.
+  double expected_uncertainty_pa;
+  // Last pressure less expected, pascals: negative for a drop.
+  double residual_pa;
+  // One standard uncertainty of it, pascals.
+  double residual_uncertainty_pa;
+  // What the expansion of copper would add to the expected pressure, pascals: counted in the uncertainty only.
+  double metal_expansion_pa;
+  // The drop allowed, pascals.
+  double allowed_drop_pa;
+  // The smallest drop that this test would have shown, pascals.
+  double smallest_drop_pa;
+  // Rate of the drop, pascals an hour, at the last temperature.
+  double drop_rate_pa_h;
+  // One standard uncertainty of it, pascals an hour.
+  double drop_rate_uncertainty_pa_h;
+  // The smallest rate that this test would have shown, pascals an hour.
+  double smallest_rate_pa_h;
+  // Density of the nitrogen at the first reading, kilograms per cubic metre.
+  double density_kg_m3;
+  // Leak: volume times rate of the drop, Pa m3/s.
+  double leak_pa_m3_s;
+  // One standard uncertainty of it, Pa m3/s.
+  double leak_uncertainty_pa_m3_s;
+  // Leak: nitrogen lost, grams a year. A leak of refrigerant is another; nothing here converts one to the other.
+  double leak_g_yr;
+  // One standard uncertainty of it, grams a year.
+  double leak_uncertainty_g_yr;
+  // The smallest loss of nitrogen that this test would have shown, grams a year.
+  double smallest_leak_g_yr;
+} satline_pressure_test_finding;
+
+// Conditions at which two refrigerants are compared. Start with satline_retrofit_init, then set the first four.
+typedef struct satline_retrofit {
+  // sizeof(satline_retrofit), set by satline_retrofit_init.
+  uint32_t struct_size;
+  // SATLINE_RETROFIT_CONDENSING_AT_...: what the condensing temperature of a blend is; bubble by satline_retrofit_init.
+  int32_t condensing_at;
+  // Evaporating temperature, kelvin: the dew temperature at the evaporating pressure.
+  double evaporating_k;
+  // Condensing temperature, kelvin.
+  double condensing_k;
+  // Superheat at the compressor's inlet, kelvin.
+  double superheat_k;
+  // Subcooling before the metering device, kelvin.
+  double subcooling_k;
+  // Share of the superheat that counts as cooling, 0 to 1; 0 by satline_retrofit_init.
+  double useful_superheat;
+  // Isentropic efficiency of the compressor; 0.7 (common practice) by satline_retrofit_init.
+  double isentropic_efficiency;
+  // The hottest that the unit stands at rest, kelvin; 125 degrees Fahrenheit by satline_retrofit_init.
+  double standstill_k;
+  // The hottest that the low side stands at rest, kelvin; 80 degrees Fahrenheit by satline_retrofit_init.
+  double low_side_standstill_k;
+  // Design pressure of the high side from the unit's plate, pascals, absolute; -1 (by satline_retrofit_init) where it
+  // is not known.
+  double high_side_design_pressure_pa;
+  // Design pressure of the low side, likewise.
+  double low_side_design_pressure_pa;
+  // Discharge temperature beyond which there is a caution, kelvin; 225 degrees Fahrenheit by satline_retrofit_init.
+  double highest_discharge_k;
+} satline_retrofit;
+
+// A refrigerant in the plain cycle at stated conditions. This structure never changes.
+typedef struct satline_cycle {
+  // Pascals, absolute, as are the other pressures.
+  double evaporating_pressure_pa;
+  double condensing_pressure_pa;
+  // Condensing over evaporating pressure.
+  double pressure_ratio;
+  // Dew minus bubble temperature at the evaporating pressure.
+  double evaporating_glide_k;
+  // Dew minus bubble temperature at the condensing pressure.
+  double condensing_glide_k;
+  double suction_temperature_k;
+  double suction_density_kg_m3;
+  double discharge_temperature_k;
+  double discharge_density_kg_m3;
+  // Before the metering device.
+  double liquid_temperature_k;
+  double liquid_density_kg_m3;
+  // Saturated liquid at the condensing pressure.
+  double bubble_density_kg_m3;
+  double refrigerating_effect_j_kg;
+  // Suction density times refrigerating effect.
+  double volumetric_capacity_j_m3;
+  double coefficient_of_performance;
+  // Bubble pressure at the standstill temperature; -1 above the critical temperature.
+  double standstill_pressure_pa;
+  // Bubble pressure at the low side's standstill temperature; -1 above the critical temperature.
+  double low_side_standstill_pressure_pa;
+} satline_cycle;
+
+// How flows change, new over old. This structure never changes.
+typedef struct satline_flow_ratios {
+  double mass_flow;
+  // For the same flow coefficient: area as mass flow over the root of liquid density times pressure difference.
+  double orifice_area;
+  double suction_velocity;
+  double discharge_velocity;
+  double liquid_velocity;
+} satline_flow_ratios;
+
+// The answer: ratios are new over old. Start with satline_retrofit_comparison_init.
+typedef struct satline_retrofit_comparison {
+  // sizeof(satline_retrofit_comparison), set by satline_retrofit_comparison_init.
+  uint32_t struct_size;
+  // SATLINE_RETROFIT_OUTCOME_...; 0 before a comparison.
+  int32_t outcome;
+  // Bit n is set for reason n (SATLINE_RETROFIT_REASON_...).
+  uint32_t reasons;
+  // Bit n is set for caution n (SATLINE_RETROFIT_CAUTION_...).
+  uint32_t cautions;
+  // SATLINE_OIL_...: what the old refrigerant commonly has.
+  int32_t old_oil;
+  // SATLINE_OIL_...: what the new refrigerant commonly needs.
+  int32_t new_oil;
+  // The old refrigerant at the conditions.
+  struct satline_cycle old_cycle;
+  // The new refrigerant at the conditions.
+  struct satline_cycle new_cycle;
+  // Cooling of the same compressor.
+  double volumetric_capacity_ratio;
+  double coefficient_of_performance_ratio;
+  // New less old discharge temperature, kelvin.
+  double discharge_temperature_rise_k;
+  // Charge of the same volumes, by the density of saturated liquid at the condensing pressure.
+  double charge_ratio;
+  // Flows with the compressor's displacement as it is.
+  struct satline_flow_ratios at_equal_displacement;
+  // Flows for the same cooling.
+  struct satline_flow_ratios at_equal_capacity;
+} satline_retrofit_comparison;
+
+// A tube of a line set. This structure never changes; one filled by the functions below may be copied.
+typedef struct satline_tube {
+  // Inside diameter, metres.
+  double inside_diameter_m;
+  // One standard uncertainty of it, metres.
+  double inside_diameter_uncertainty_m;
+  // Outside diameter, metres; 0 where only the inside diameter is known.
+  double outside_diameter_m;
+  // Wall thickness, metres; 0 where only the inside diameter is known.
+  double wall_m;
+} satline_tube;
+
+// One of the two lines of satline_line_set.
+typedef struct satline_line_set_line {
+  // Its tube, by satline_tube_find or another function of tubes.
+  struct satline_tube tube;
+  // Its length, metres.
+  double length_m;
+  // One standard uncertainty of the length, metres; -1 (by satline_line_set_init) for a tape within a foot.
+  double length_uncertainty_m;
+  // Temperature of what it carries, kelvin.
+  double temperature_k;
+  // One standard uncertainty of the temperature, kelvin; -1 (by satline_line_set_init) for a thermometer's 1.4 degrees
+  // Fahrenheit.
+  double temperature_uncertainty_k;
+  // Pressure in it, pascals, absolute; -1 (by satline_line_set_init) for saturated.
+  double pressure_pa;
+  // One standard uncertainty of the pressure, pascals; -1 (by satline_line_set_init) for that of a gauge with a limit
+  // of error of 7 psi, or a twentieth of the pressure where that is less.
+  double pressure_uncertainty_pa;
+} satline_line_set_line;
+
+// A line set and what is to be known of it. Start with satline_line_set_init.
+typedef struct satline_line_set {
+  // sizeof(satline_line_set), set by satline_line_set_init.
+  uint32_t struct_size;
+  // SATLINE_METERING_PLACE_INDOOR (by satline_line_set_init): the small line is all liquid.
+  // SATLINE_METERING_PLACE_OUTDOOR: it carries liquid and vapour; set downstream_temperature_k or downstream_pressure_pa.
+  int32_t metering_place;
+  // The small line, with the liquid before the metering device.
+  struct satline_line_set_line liquid;
+  // The large line, with the vapour in it.
+  struct satline_line_set_line vapor;
+  // Temperature of the small line behind an outdoor metering device, kelvin; -1 (by satline_line_set_init) if not known.
+  double downstream_temperature_k;
+  // Pressure in it, pascals, absolute; -1 (by satline_line_set_init) if not known. One of the two, not both.
+  double downstream_pressure_pa;
+  // One standard uncertainty of the one that is given; -1 (by satline_line_set_init) for the lines' own default.
+  double downstream_uncertainty;
+  // Length of line set that the factory charge covers, metres, from the unit's label.
+  double covered_length_m;
+  // One standard uncertainty of it, metres; 0 by satline_line_set_init.
+  double covered_length_uncertainty_m;
+  // The small tube that the maker counts on; all 0 (by satline_line_set_init) for the line set's own.
+  struct satline_tube covered_liquid_tube;
+  // The large tube that the maker counts on; all 0 (by satline_line_set_init) for the line set's own.
+  struct satline_tube covered_vapor_tube;
+  // The maker's figure per length beyond what is covered, kilograms a metre; -1 (by satline_line_set_init) if there is
+  // none. It rules over the computed one.
+  double makers_charge_per_length_kg_m;
+  // One standard uncertainty of that figure, kilograms a metre; 0 by satline_line_set_init.
+  double makers_charge_per_length_uncertainty_kg_m;
+} satline_line_set;
+
+// What one line holds. Each value is followed by its standard uncertainty.
+typedef struct satline_line_set_line_charge {
+  // Mean density, kilograms a cubic metre.
+  double density_kg_m3;
+  double density_uncertainty_kg_m3;
+  // Quality behind an outdoor metering device, 0 to 1; -1 in a line of one phase.
+  double quality;
+  // Mass per length, kilograms a metre.
+  double charge_per_length_kg_m;
+  double charge_per_length_uncertainty_kg_m;
+  // Mass in the whole line, kilograms.
+  double holds_kg;
+  double holds_uncertainty_kg;
+  // Mass beyond what the factory charge covers, kilograms; negative where it covers more.
+  double beyond_kg;
+  double beyond_uncertainty_kg;
+} satline_line_set_line_charge;
+
+// The charge for a line set. Start with satline_line_set_charge_init.
+typedef struct satline_line_set_charge {
+  // sizeof(satline_line_set_charge), set by satline_line_set_charge_init.
+  uint32_t struct_size;
+  // SATLINE_LINE_SET_ACTION_...; 0 before it is computed.
+  int32_t action;
+  // SATLINE_LINE_SET_ADVICE_...
+  int32_t advice;
+  // Bit n is set for caution n (SATLINE_LINE_SET_CAUTION_...).
+  uint32_t cautions;
+  // What to add to the factory charge, kilograms; negative: what to recover.
+  double mass_kg;
+  double mass_uncertainty_kg;
+  // Both lines beyond what is covered, computed whether the maker's figure was given or not, kilograms.
+  double computed_kg;
+  double computed_uncertainty_kg;
+  // Drier and accessories, kilograms.
+  double accessories_kg;
+  double accessories_uncertainty_kg;
+  // Both lines per length, computed, kilograms a metre.
+  double charge_per_length_kg_m;
+  double charge_per_length_uncertainty_kg_m;
+  // What the small line holds.
+  struct satline_line_set_line_charge liquid;
+  // What the large line holds.
+  struct satline_line_set_line_charge vapor;
+} satline_line_set_charge;
 
 #ifdef __cplusplus
 extern "C" {
@@ -2767,6 +4505,400 @@ int32_t satline_cautions_for(const struct satline_refrigerant *refrigerant,
                              uint32_t room,
                              uint32_t *count);
 
+// Pressure of the standard atmosphere. A barometer at the unit is better: weather moves the pressure by some 2 %.
+//
+// altitude_m: metres above sea level, -500 to 5500. pressure_pa: pascals.
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE, SATLINE_STATUS_NOT_FINITE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_standard_pressure_pa(double altitude_m,
+                                     double *pressure_pa);
+
+// Empties air. struct_size: sizeof(satline_moist_air).
+//
+// Status: SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_moist_air_init(struct satline_moist_air *air, uint32_t struct_size);
+
+// Air from its dry bulb and wet bulb. Below 0 degrees Celsius the wick holds ice.
+//
+// dry_bulb_k: kelvin, -60 to 70 degrees Celsius. wet_bulb_k: kelvin, from that of dry air to the dry bulb.
+// pressure_pa: station pressure, 50 to 110 kPa. air: initialised by satline_moist_air_init.
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE, SATLINE_STATUS_NOT_FINITE, SATLINE_STATUS_BAD_STRUCT_SIZE,
+// SATLINE_STATUS_NULL_POINTER.
+int32_t satline_moist_air_from_wet_bulb(double dry_bulb_k,
+                                        double wet_bulb_k,
+                                        double pressure_pa,
+                                        struct satline_moist_air *air);
+
+// Air from its dry bulb and relative humidity.
+//
+// dry_bulb_k: kelvin, -60 to 70 degrees Celsius. relative_humidity: 0 to 1.
+// pressure_pa: station pressure, 50 to 110 kPa. air: initialised by satline_moist_air_init.
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE, SATLINE_STATUS_NOT_FINITE, SATLINE_STATUS_BAD_STRUCT_SIZE,
+// SATLINE_STATUS_NULL_POINTER.
+int32_t satline_moist_air_from_relative_humidity(double dry_bulb_k,
+                                                 double relative_humidity,
+                                                 double pressure_pa,
+                                                 struct satline_moist_air *air);
+
+// Air from its dry bulb and dew point (frost point below 0 degrees Celsius).
+//
+// dry_bulb_k: kelvin, -60 to 70 degrees Celsius. dew_point_k: kelvin, from -100 degrees Celsius to the dry bulb.
+// pressure_pa: station pressure, 50 to 110 kPa. air: initialised by satline_moist_air_init.
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE, SATLINE_STATUS_NOT_FINITE, SATLINE_STATUS_BAD_STRUCT_SIZE,
+// SATLINE_STATUS_NULL_POINTER.
+int32_t satline_moist_air_from_dew_point(double dry_bulb_k,
+                                         double dew_point_k,
+                                         double pressure_pa,
+                                         struct satline_moist_air *air);
+
+// Air from its dry bulb and humidity ratio.
+//
+// dry_bulb_k: kelvin, -60 to 70 degrees Celsius. humidity_ratio: kilograms of water to a kilogram of dry air, 0 to that of saturated air.
+// pressure_pa: station pressure, 50 to 110 kPa. air: initialised by satline_moist_air_init.
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE, SATLINE_STATUS_NOT_FINITE, SATLINE_STATUS_BAD_STRUCT_SIZE,
+// SATLINE_STATUS_NULL_POINTER.
+int32_t satline_moist_air_from_humidity_ratio(double dry_bulb_k,
+                                              double humidity_ratio,
+                                              double pressure_pa,
+                                              struct satline_moist_air *air);
+
+// The flow at standard air (SCFM) of a volume flow (ACFM) in this air: its dry air at 0.075 lb/ft3.
+//
+// actual_m3_s: cubic metres a second, 0.01 to 10. air: as computed by one of the functions above. standard_m3_s: cubic metres a second.
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE, SATLINE_STATUS_NOT_FINITE, SATLINE_STATUS_BAD_STRUCT_SIZE,
+// SATLINE_STATUS_NULL_POINTER.
+int32_t satline_standard_airflow_m3_s(double actual_m3_s,
+                                      const struct satline_moist_air *air,
+                                      double *standard_m3_s);
+
+// The volume flow (ACFM) in this air of a flow at standard air (SCFM).
+//
+// standard_m3_s: cubic metres a second, 0.01 to 10. air: as computed by one of the functions above. actual_m3_s: cubic metres a second.
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE, SATLINE_STATUS_NOT_FINITE, SATLINE_STATUS_BAD_STRUCT_SIZE,
+// SATLINE_STATUS_NULL_POINTER.
+int32_t satline_actual_airflow_m3_s(double standard_m3_s,
+                                    const struct satline_moist_air *air,
+                                    double *actual_m3_s);
+
+// Empties what was measured. struct_size: sizeof(satline_coil_air).
+//
+// Status: SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_coil_air_init(struct satline_coil_air *air, uint32_t struct_size);
+
+// Empties a capacity. struct_size: sizeof(satline_coil_capacity).
+//
+// Status: SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_coil_capacity_init(struct satline_coil_capacity *capacity, uint32_t struct_size);
+
+// Empties an airflow. struct_size: sizeof(satline_coil_airflow).
+//
+// Status: SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_coil_airflow_init(struct satline_coil_airflow *airflow, uint32_t struct_size);
+
+// Empties the surface. struct_size: sizeof(satline_apparatus_dew_point).
+//
+// Status: SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_apparatus_dew_point_init(struct satline_apparatus_dew_point *surface, uint32_t struct_size);
+
+// Empties a split. struct_size: sizeof(satline_split).
+//
+// Status: SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_split_init(struct satline_split *split, uint32_t struct_size);
+
+// Temperature split, and its target by the table of California Title 24, appendix RA3.2 (see satline_target_split_k).
+// The target moves with the return air's probes, which the deviation's uncertainty takes into account. It takes no
+// humidity of the air leaving.
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE, SATLINE_STATUS_NOT_FINITE, SATLINE_STATUS_UNKNOWN_CHOICE (a number that is no
+// choice), SATLINE_STATUS_BAD_STRUCT_SIZE,
+// SATLINE_STATUS_NULL_POINTER.
+int32_t satline_coil_split(const struct satline_coil_air *air,
+                           struct satline_split *split);
+
+// Sensible, latent and total heat taken from the air. Heat of a blower between the probes is in it: what the coil did is
+// more by that power. Not available where air said to leave with as much water as it entered cannot hold it: its coil is
+// wet.
+//
+// airflow_m3_s: cubic metres a second, with one standard uncertainty. place: SATLINE_AIRFLOW_...: in which air its volume
+// counts.
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE, SATLINE_STATUS_NOT_FINITE, SATLINE_STATUS_NOT_AVAILABLE (see above),
+// SATLINE_STATUS_UNKNOWN_CHOICE (a number that is no choice), SATLINE_STATUS_BAD_STRUCT_SIZE,
+// SATLINE_STATUS_NULL_POINTER.
+int32_t satline_coil_capacity_at(const struct satline_coil_air *air,
+                                 double airflow_m3_s,
+                                 double airflow_uncertainty,
+                                 int32_t place,
+                                 struct satline_coil_capacity *capacity);
+
+// The airflow over the coil from a heat that is known. Measure the air where it is mixed, out of sight of strips and
+// coil; mains electricity is for licensed people. Not available where the air changes the wrong way or by less than two
+// standard uncertainties, or where the blower has more power than the coil.
+//
+// kind: SATLINE_HEAT_.... heat_w: watts, 1 to 1e6. blower_w: watts of a blower between the probes, else 0; not used with
+// SATLINE_HEAT_SENSIBLE and SATLINE_HEAT_TOTAL. Both with one standard uncertainty.
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE, SATLINE_STATUS_NOT_FINITE, SATLINE_STATUS_NOT_AVAILABLE (see above),
+// SATLINE_STATUS_UNKNOWN_CHOICE (a number that is no choice), SATLINE_STATUS_BAD_STRUCT_SIZE,
+// SATLINE_STATUS_NULL_POINTER.
+int32_t satline_coil_airflow_from(const struct satline_coil_air *air,
+                                  int32_t kind,
+                                  double heat_w,
+                                  double heat_uncertainty,
+                                  double blower_w,
+                                  double blower_uncertainty,
+                                  struct satline_coil_airflow *airflow);
+
+// Apparatus dew point and bypass factor: where the line from entering through leaving air meets saturation. Not
+// available where the air was not cooled, on a coil that is dry or may be, or where the line misses saturation.
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE, SATLINE_STATUS_NOT_FINITE, SATLINE_STATUS_NOT_AVAILABLE (see above),
+// SATLINE_STATUS_UNKNOWN_CHOICE (a number that is no choice), SATLINE_STATUS_BAD_STRUCT_SIZE,
+// SATLINE_STATUS_NULL_POINTER.
+int32_t satline_coil_apparatus_dew_point(const struct satline_coil_air *air,
+                                         struct satline_apparatus_dew_point *surface);
+
+// Saturation pressure of water, pascals: over ice up to 273.16 K, over liquid above (Hyland and Wexler 1983).
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE (see SATLINE_TEMPERATURE_OF_WATER_OR_ICE_LOWEST_K), SATLINE_STATUS_NOT_FINITE,
+// SATLINE_STATUS_NULL_POINTER.
+int32_t satline_water_saturation_pressure_pa(double temperature_k,
+                                             double *pressure_pa);
+
+// Temperature, kelvin, at which water vapour of that pressure (pascals) is saturated: below 273.16 K a frost point.
+// 500 microns, 66.7 Pa, are 248.6 K.
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE, SATLINE_STATUS_NOT_FINITE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_frost_point_k(double pressure_pa,
+                              double *temperature_k);
+
+// Empties the question. struct_size: sizeof(satline_decay).
+//
+// Status: SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_decay_init(struct satline_decay *decay, uint32_t struct_size);
+
+// Empties the answer. struct_size: sizeof(satline_decay_finding).
+//
+// Status: SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_decay_finding_init(struct satline_decay_finding *finding, uint32_t struct_size);
+
+// Finds the first sample that a decay test would refuse: a time that is not later than the one before, a pressure below
+// zero, a value that is not finite. place: its index from 0, or count where all are good.
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE for too few or too many samples, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_decay_first_bad(const struct satline_pressure_sample *samples,
+                                uint32_t count,
+                                uint32_t *place);
+
+// Judges the pressures of an evacuated unit after the pump is shut off: whether they held, and whether their rise is the
+// straight line of a leak or levels off as moisture and gas out of oil do.
+//
+// samples: count pressures (5 to 10000) in the order of their times. Show the finding's advice and cautions.
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE (see satline_decay_first_bad), SATLINE_STATUS_NOT_FINITE,
+// SATLINE_STATUS_NOT_AVAILABLE (times too uneven to tell shapes apart), SATLINE_STATUS_BAD_STRUCT_SIZE (question or
+// answer not initialised), SATLINE_STATUS_NULL_POINTER.
+int32_t satline_decay_judge(const struct satline_decay *decay,
+                            const struct satline_pressure_sample *samples,
+                            uint32_t count,
+                            struct satline_decay_finding *finding);
+
+// Empties the question. struct_size: sizeof(satline_copper_tube).
+//
+// Status: SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_copper_tube_init(struct satline_copper_tube *tube, uint32_t struct_size);
+
+// Empties the answer. struct_size: sizeof(satline_tube_rating).
+//
+// Status: SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_tube_rating_init(struct satline_tube_rating *rating, uint32_t struct_size);
+
+// The pressure that a copper tube may hold, 2St/(D - 0.8t) with the allowable stresses of the Copper Tube Handbook, and
+// whether that covers the design pressure. Brazed drawn tube counts as annealed. In heating, the vapour line of a heat
+// pump is its discharge line.
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE, SATLINE_STATUS_NOT_FINITE, SATLINE_STATUS_UNKNOWN_CHOICE (temper, joint),
+// SATLINE_STATUS_BAD_STRUCT_SIZE (question or answer not initialised), SATLINE_STATUS_NULL_POINTER.
+int32_t satline_copper_tube_rate(const struct satline_copper_tube *tube,
+                                 struct satline_tube_rating *rating);
+
+// Empties the answer. struct_size: sizeof(satline_line_drop).
+//
+// Status: SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_line_drop_init(struct satline_line_drop *drop, uint32_t struct_size);
+
+// The least pressure drop that a drop of temperature along a liquid line means: only where the liquid flashes. No drop
+// does not prove that nothing restricts the line.
+//
+// upstream_k, downstream_k: kelvin, two clamps in the direction of the flow, liquid at the first. flash:
+// SATLINE_LINE_FLASH_... at the second. difference_uncertainty_k: one standard uncertainty of their difference, kelvin;
+// -1 for that of two usual thermometers. drop: initialised by satline_line_drop_init.
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE, SATLINE_STATUS_NOT_FINITE, SATLINE_STATUS_UNKNOWN_CHOICE (flash),
+// SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER, SATLINE_STATUS_VERSION_MISMATCH.
+int32_t satline_line_temperature_drop(const struct satline_refrigerant *refrigerant,
+                                      double upstream_k,
+                                      double downstream_k,
+                                      int32_t flash,
+                                      double difference_uncertainty_k,
+                                      struct satline_line_drop *drop);
+
+// Airflow in operation by plenum matching: the airflow measured while the supply plenum stood at another pressure, times
+// the root of operating over measured pressure. Everything downstream of the plenum must be the same both times.
+//
+// measured_m3_s: cubic metres a second. operating_pressure_pa, measured_pressure_pa: pascals above the room. Show the
+// cautions SATLINE_AIRFLOW_CAUTION_... with every answer on airflow.
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE, SATLINE_STATUS_NOT_FINITE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_airflow_by_plenum_pressure(const struct satline_uncertain *measured_m3_s,
+                                           const struct satline_uncertain *operating_pressure_pa,
+                                           const struct satline_uncertain *measured_pressure_pa,
+                                           struct satline_uncertain *airflow_m3_s);
+
+// Airflow from a maker's blower table at an external static pressure and a speed tap: between the rows of that tap,
+// nothing between taps, beyond the table or from a blank cell.
+//
+// statics_pa: rows, ascending, pascals. taps: columns, ascending. airflows_m3_s: row_count times tap_count cells, row by
+// row; a blank cell is NaN. static_pa: pascals.
+//
+// Status: SATLINE_STATUS_NO_VALID_TEST (blank, beyond the table, no such tap), SATLINE_STATUS_OUT_OF_RANGE (also for an
+// axis that does not ascend), SATLINE_STATUS_NOT_FINITE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_airflow_by_blower_table(const double *statics_pa,
+                                        uint32_t row_count,
+                                        const double *taps,
+                                        uint32_t tap_count,
+                                        const double *airflows_m3_s,
+                                        const struct satline_uncertain *static_pa,
+                                        double tap,
+                                        struct satline_uncertain *airflow_m3_s);
+
+// The same fan in the same duct at another speed and air density, by the fan laws; both are ratios, new over old.
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE, SATLINE_STATUS_NOT_FINITE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_fan_at_speed(const struct satline_fan_point *now,
+                             const struct satline_uncertain *speed_ratio,
+                             const struct satline_uncertain *density_ratio,
+                             struct satline_fan_point *then);
+
+// Fan power for each unit of airflow against a limit in watts for each cubic foot a minute; -1 for 0.58 (California Title
+// 24, 2008 and 2013; from memory).
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE, SATLINE_STATUS_NOT_FINITE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_watts_per_airflow(const struct satline_uncertain *power_w,
+                                  const struct satline_uncertain *airflow_m3_s,
+                                  double limit_watts_per_cfm,
+                                  struct satline_watts_per_airflow_found *found);
+
+// A filter's or coil's pressure drop against the drop when clean, pascals. airflow_m3_s and clean_airflow_m3_s, cubic
+// metres a second, make the comparison fair; null for both where they are not known. limit: resistance over that when
+// clean from which the part is dirty; -1 for 2 (common practice).
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE, SATLINE_STATUS_NOT_FINITE, SATLINE_STATUS_NULL_POINTER (also where one airflow is
+// null and the other is not).
+int32_t satline_air_resistance(const struct satline_uncertain *drop_pa,
+                               const struct satline_uncertain *clean_drop_pa,
+                               const struct satline_uncertain *airflow_m3_s,
+                               const struct satline_uncertain *clean_airflow_m3_s,
+                               double limit,
+                               struct satline_air_resistance_found *found);
+
+// Return leakage from the air at the grilles, at the unit's inlet, and where the leak draws from: (mixed - return)/(leak -
+// return). All three dry bulb temperatures in kelvin, or all three humidity ratios in kilograms for each kilogram of dry
+// air. limit: leakage above which there is something to mend; -1 for 0.1 (common practice).
+//
+// Status: SATLINE_STATUS_NOT_AVAILABLE (the leaking air is too like the return air to tell), SATLINE_STATUS_OUT_OF_RANGE,
+// SATLINE_STATUS_NOT_FINITE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_return_leakage(const struct satline_uncertain *return_air,
+                               const struct satline_uncertain *mixed_air,
+                               const struct satline_uncertain *leaking_air,
+                               double limit,
+                               struct satline_return_leakage_found *found);
+
+// Empties a chart. struct_size: sizeof(satline_target_grid).
+//
+// Status: SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_target_grid_init(struct satline_target_grid *grid, uint32_t struct_size);
+
+// The chart's target where its axes have these values, in SI: bilinear between known cells, nothing from a blank one or
+// beyond the ends. column: null for a chart with one axis.
+//
+// Status: SATLINE_STATUS_NO_VALID_TEST (blank, or beyond the ends), SATLINE_STATUS_NOT_AVAILABLE (column missing, or
+// given where there is none), SATLINE_STATUS_OUT_OF_RANGE (also for an axis that does not ascend),
+// SATLINE_STATUS_NOT_FINITE, SATLINE_STATUS_UNKNOWN_CHOICE, SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_target_grid_at(const struct satline_target_grid *grid,
+                               const struct satline_uncertain *row,
+                               const struct satline_uncertain *column,
+                               struct satline_uncertain *target);
+
+// A reading against the chart, with a tolerance in the target's unit. Where the chart has no target the outcome is
+// SATLINE_TARGET_OUTCOME_NO_VALID_TEST and the status is SATLINE_STATUS_OK.
+//
+// Status: as satline_target_grid_at, without SATLINE_STATUS_NO_VALID_TEST.
+int32_t satline_target_grid_compare(const struct satline_target_grid *grid,
+                                    const struct satline_uncertain *measured,
+                                    const struct satline_uncertain *row,
+                                    const struct satline_uncertain *column,
+                                    double tolerance,
+                                    struct satline_target_deviation *deviation);
+
+// Approach: liquid line minus outdoor dry bulb temperature, kelvin, from two temperatures in kelvin.
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE, SATLINE_STATUS_NOT_FINITE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_approach_k(const struct satline_uncertain *liquid_line_k,
+                           const struct satline_uncertain *outdoor_dry_bulb_k,
+                           struct satline_uncertain *approach_k);
+
+// The common shape (common practice, between a published curve and a measured unit) for satline_expected_capacity_w.
+//
+// Status: SATLINE_STATUS_NULL_POINTER.
+int32_t satline_capacity_shape_init(struct satline_capacity_shape *shape);
+
+// What a unit should deliver in cooling with a wet coil at nominal airflow, watts, from its nominal capacity at 95 degrees
+// Fahrenheit outdoors and a return wet bulb of 67. The maker's table is better (satline_target_grid_at).
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE, SATLINE_STATUS_NOT_FINITE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_expected_capacity_w(double nominal_w,
+                                    const struct satline_uncertain *return_wet_bulb_k,
+                                    const struct satline_uncertain *outdoor_dry_bulb_k,
+                                    const struct satline_capacity_shape *shape,
+                                    struct satline_uncertain *capacity_w);
+
+// Capacity delivered over capacity expected at the same conditions, from two powers in watts.
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE, SATLINE_STATUS_NOT_FINITE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_delivered(const struct satline_uncertain *capacity_w,
+                          const struct satline_uncertain *expected_w,
+                          struct satline_uncertain *ratio);
+
+// Capacity measured and expected before the work and after it, watts. shared: the share, 0 to 1, of the expected values'
+// uncertainty that both have in common; 1 where both come from one nominal capacity.
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE, SATLINE_STATUS_NOT_FINITE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_gain(const struct satline_uncertain *before_w,
+                     const struct satline_uncertain *before_expected_w,
+                     const struct satline_uncertain *after_w,
+                     const struct satline_uncertain *after_expected_w,
+                     double shared,
+                     struct satline_gain_found *gain);
+
+// Capacity and power of a cooling unit with a wrong charge, over those with the right one, by the NIST factors (TN 1848
+// family, valve units; from -30 to +30 % at usual air, see SATLINE_RELATIVE_DEVIATION_OF_THE_CHARGE_LOWEST_KG_KG). The
+// uncertainty holds how far units lie from the factors: 0.03, 0.05 and 0.06 as limits of error at 10, 20 and 30 %.
+//
+// deviation: charge less right charge, over right charge. Temperatures are dry bulbs, kelvin.
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE, SATLINE_STATUS_NOT_FINITE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_charge_fault_effect(const struct satline_uncertain *deviation,
+                                    const struct satline_uncertain *indoor_dry_bulb_k,
+                                    const struct satline_uncertain *outdoor_dry_bulb_k,
+                                    struct satline_charge_fault_effect_found *effect);
+
 // Finds a full refrigerant by its ASHRAE 34 designation, ignoring case, hyphens and spaces: "R-410A", "r410a". A
 // program that calls it carries the full record of every refrigerant; use the objects, such as &SATLINE_R410A_FULL, where
 // size matters.
@@ -2944,6 +5076,269 @@ int32_t satline_cylinder_check(const struct satline_refrigerant_full *const *can
                                const struct satline_cylinder *cylinder,
                                struct satline_cylinder_fill *fill);
 
+// Empties what was measured, with the usual share of work. struct_size: sizeof(satline_circuit). Not in the library for
+// microcontrollers, nor are the functions below.
+//
+// Status: SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_circuit_init(struct satline_circuit *circuit,
+                             uint32_t struct_size);
+
+// Empties a capacity. struct_size: sizeof(satline_circuit_capacity).
+//
+// Status: SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_circuit_capacity_init(struct satline_circuit_capacity *capacity, uint32_t struct_size);
+
+// Capacity and efficiency in cooling from pressures and temperatures at the ports, and a mass flow or the compressor's
+// power with the discharge.
+//
+// Not available: neither mass flow nor power with discharge; a suction line not warmer than its dew temperature (liquid
+// comes back); a liquid line with vapour in it; discharge gas that contradicts the suction gas. Out of range: a liquid line
+// in which there can only be vapour, a discharge colder than its dew temperature or not above the suction pressure.
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE, SATLINE_STATUS_NOT_FINITE, SATLINE_STATUS_NOT_AVAILABLE,
+// SATLINE_STATUS_NOT_CONVERGED, SATLINE_STATUS_UNKNOWN_CHOICE (a bit of given that is none),
+// SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER, SATLINE_STATUS_VERSION_MISMATCH.
+int32_t satline_circuit_capacity_of(const struct satline_refrigerant_full *refrigerant,
+                                    const struct satline_circuit *circuit,
+                                    struct satline_circuit_capacity *capacity);
+
+// Density of nitrogen, kilograms per cubic metre, by the equation of Span and others (2000).
+//
+// pressure_pa: pascals, absolute. temperature_k: kelvin. Limits: SATLINE_ABSOLUTE_PRESSURE_OF_NITROGEN_LOWEST_PA and
+// SATLINE_TEMPERATURE_OF_NITROGEN_LOWEST_K with their highest.
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE, SATLINE_STATUS_NOT_FINITE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_nitrogen_density_kg_m3(double pressure_pa,
+                                       double temperature_k,
+                                       double *density_kg_m3);
+
+// Pressure, pascals, absolute, that nitrogen shut in at one pressure and temperature has at a later temperature. The
+// metal's own expansion is left out: some 0.07 % for 14 K.
+//
+// Units, limits, status: as satline_nitrogen_density_kg_m3.
+int32_t satline_expected_nitrogen_pressure_pa(double pressure_pa,
+                                              double temperature_k,
+                                              double later_temperature_k,
+                                              double *expected_pa);
+
+// Empties the question. struct_size: sizeof(satline_pressure_test).
+//
+// Status: SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_pressure_test_init(struct satline_pressure_test *test, uint32_t struct_size);
+
+// Empties the answer. struct_size: sizeof(satline_pressure_test_finding).
+//
+// Status: SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_pressure_test_finding_init(struct satline_pressure_test_finding *finding,
+                                           uint32_t struct_size);
+
+// Judges a nitrogen pressure test: whether the pressure fell by more than temperature and uncertainty explain, and
+// whether the test would have seen a leak that counts.
+//
+// first_temperatures_k, last_temperatures_k: first_count and last_count temperatures of the tubes in kelvin (1 to
+// SATLINE_PRESSURE_TEST_TEMPERATURES). Show the finding's advice and cautions: only dry nitrogen, through a regulator
+// and with a relief valve, never oxygen or compressed air.
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE (also for a pressure above the low-side design pressure),
+// SATLINE_STATUS_NOT_FINITE, SATLINE_STATUS_BAD_STRUCT_SIZE (question or answer not initialised),
+// SATLINE_STATUS_NULL_POINTER.
+int32_t satline_pressure_test_judge(const struct satline_pressure_test *test,
+                                    const double *first_temperatures_k,
+                                    uint32_t first_count,
+                                    const double *last_temperatures_k,
+                                    uint32_t last_count,
+                                    struct satline_pressure_test_finding *finding);
+
+// Fills in what is not said. struct_size: sizeof(satline_retrofit). Not in the library for microcontrollers, nor are the
+// functions below.
+//
+// Status: SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_retrofit_init(struct satline_retrofit *conditions,
+                              uint32_t struct_size);
+
+// Empties the answer. struct_size: sizeof(satline_retrofit_comparison).
+//
+// Status: SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_retrofit_comparison_init(struct satline_retrofit_comparison *comparison,
+                                         uint32_t struct_size);
+
+// Compares two refrigerants in the same unit at stated conditions, and says what forbids the change: a refrigerant that
+// burns, or burns more readily, or is of higher toxicity than the one the unit was made for, and pressures above the
+// unit's plate. Show the reasons and the cautions. Changing the refrigerant of a unit is for licensed people under the
+// local code, which may forbid it.
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE (also where a refrigerant has no such state, such as a condensing temperature
+// above its critical one or not above the evaporating one), SATLINE_STATUS_NOT_FINITE, SATLINE_STATUS_NOT_CONVERGED
+// (near a critical point), SATLINE_STATUS_UNKNOWN_CHOICE (condensing_at), SATLINE_STATUS_BAD_STRUCT_SIZE,
+// SATLINE_STATUS_NULL_POINTER, SATLINE_STATUS_VERSION_MISMATCH.
+int32_t satline_compare_refrigerants(const struct satline_refrigerant_full *old_refrigerant,
+                                     const struct satline_refrigerant_full *new_refrigerant,
+                                     const struct satline_retrofit *conditions,
+                                     struct satline_retrofit_comparison *comparison);
+
+// The mass of the new refrigerant with which to start: old charge times charge ratio times share. The rest is added by
+// superheat or subcooling.
+//
+// old_charge_kg: kilograms. charge_ratio: from satline_compare_refrigerants. share: of one; 0.9 is common practice.
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE, SATLINE_STATUS_NOT_FINITE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_retrofit_starting_charge_kg(const struct satline_uncertain *old_charge_kg,
+                                            double charge_ratio,
+                                            double share,
+                                            struct satline_uncertain *charge_kg);
+
+// Viscosity in Pa s of one phase of the refrigerant's composition. Not in the library for microcontrollers, nor are the
+// functions below.
+//
+// temperature_k: kelvin, from the highest of the components' lowest temperatures (R-1234yf, R-1234ze(E) and R-E170:
+// 213.15) to the lowest of their highest, at most 500. density_kg_m3: kilograms a cubic metre, of one phase, as
+// satline_state.density_kg_m3 of a liquid or a vapour; 0 for the dilute gas.
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE (outside these, or a density that is clearly one of liquid and vapour together),
+// SATLINE_STATUS_NOT_FINITE, SATLINE_STATUS_NULL_POINTER, SATLINE_STATUS_VERSION_MISMATCH.
+int32_t satline_viscosity_pa_s(const struct satline_refrigerant_full *refrigerant,
+                               double temperature_k,
+                               double density_kg_m3,
+                               double *viscosity_pa_s);
+
+// Stated relative error of the refrigerant's viscosities, as 0.15 for 15 %.
+//
+// Status: SATLINE_STATUS_NULL_POINTER, SATLINE_STATUS_VERSION_MISMATCH.
+int32_t satline_viscosity_error(const struct satline_refrigerant_full *refrigerant, double *viscosity_error);
+
+// Thermal conductivity in W/(m K) of one phase of a pure refrigerant, where a correlation is published.
+//
+// temperature_k: kelvin, in the correlation's range. density_kg_m3: as satline_viscosity_pa_s.
+//
+// Status: SATLINE_STATUS_NOT_AVAILABLE (a blend, or none is published), SATLINE_STATUS_OUT_OF_RANGE (outside the
+// correlation's range of temperature and pressure, or a density of liquid and vapour together), SATLINE_STATUS_NOT_FINITE,
+// SATLINE_STATUS_NULL_POINTER, SATLINE_STATUS_VERSION_MISMATCH.
+int32_t satline_thermal_conductivity_w_m_k(const struct satline_refrigerant_full *refrigerant,
+                                           double temperature_k,
+                                           double density_kg_m3,
+                                           double *thermal_conductivity_w_m_k);
+
+// Stated relative error of the refrigerant's thermal conductivity, as 0.05 for 5 %; near the critical point it is larger.
+//
+// Status: SATLINE_STATUS_NOT_AVAILABLE (a blend, or none is published), SATLINE_STATUS_NULL_POINTER,
+// SATLINE_STATUS_VERSION_MISMATCH.
+int32_t satline_thermal_conductivity_error(const struct satline_refrigerant_full *refrigerant,
+                                           double *thermal_conductivity_error);
+
+// Surface tension in N/m of a pure refrigerant's liquid under its own vapour, where a correlation is published.
+//
+// temperature_k: kelvin, from the correlation's lowest to its critical temperature.
+//
+// Status: SATLINE_STATUS_NOT_AVAILABLE (a blend, or none is published), SATLINE_STATUS_OUT_OF_RANGE,
+// SATLINE_STATUS_NOT_FINITE, SATLINE_STATUS_NULL_POINTER, SATLINE_STATUS_VERSION_MISMATCH.
+int32_t satline_surface_tension_n_m(const struct satline_refrigerant_full *refrigerant,
+                                    double temperature_k,
+                                    double *surface_tension_n_m);
+
+// Stated relative error of the refrigerant's surface tension, as 0.05 for 5 %; near the critical point at least 0.2 mN/m.
+//
+// Status: SATLINE_STATUS_NOT_AVAILABLE (a blend, or none is published), SATLINE_STATUS_NULL_POINTER,
+// SATLINE_STATUS_VERSION_MISMATCH.
+int32_t satline_surface_tension_error(const struct satline_refrigerant_full *refrigerant,
+                                      double *surface_tension_error);
+
+// Finds a tube by its name: of ASTM B280 by its outside diameter in inches, "3/8", "1-1/8" or "1 1/8 in"; of EN 12735-1
+// by outside diameter and wall in millimetres, "10x1", or "10 mm" where there is one wall to it.
+//
+// temper: SATLINE_TEMPER_ANNEALED or SATLINE_TEMPER_DRAWN for that ASTM B280 tube; 0 for either standard, annealed where
+// it exists.
+//
+// Status: SATLINE_STATUS_UNKNOWN_CHOICE (no such size, or no such temper), SATLINE_STATUS_NULL_POINTER.
+int32_t satline_tube_find(const char *name,
+                          int32_t temper,
+                          struct satline_tube *tube);
+
+// A tube of that inside diameter, known within a caliper's 0.1 mm.
+//
+// inside_diameter_m: metres.
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE, SATLINE_STATUS_NOT_FINITE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_tube_from_inside_diameter_m(double inside_diameter_m, struct satline_tube *tube);
+
+// A tube of that outside diameter and wall thickness, with a standard tube's tolerances.
+//
+// outside_diameter_m, wall_m: metres. The wall must stay below the radius.
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE (also a wall that leaves no bore), SATLINE_STATUS_NOT_FINITE,
+// SATLINE_STATUS_NULL_POINTER.
+int32_t satline_tube_from_outside_diameter_m(double outside_diameter_m,
+                                             double wall_m,
+                                             struct satline_tube *tube);
+
+// Empties the question. struct_size: sizeof(satline_line_set), so that a newer library knows how large yours is.
+//
+// Status: SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_line_set_init(struct satline_line_set *line_set,
+                              uint32_t struct_size);
+
+// Empties the answer. struct_size: sizeof(satline_line_set_charge).
+//
+// Status: SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_line_set_charge_init(struct satline_line_set_charge *charge, uint32_t struct_size);
+
+// Mass of refrigerant per metre of a line, from the equation of state: the bore's area times the density. Not in the
+// library for microcontrollers.
+//
+// phase: SATLINE_LINE_PHASE_LIQUID or SATLINE_LINE_PHASE_VAPOR. temperature_k: kelvin. pressure_pa: pascals, absolute; -1
+// for saturated.
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE (outside the refrigerant's range, a liquid line above its bubble temperature or a
+// vapour line below its dew temperature), SATLINE_STATUS_NOT_FINITE, SATLINE_STATUS_NOT_CONVERGED,
+// SATLINE_STATUS_UNKNOWN_CHOICE (phase), SATLINE_STATUS_NULL_POINTER, SATLINE_STATUS_VERSION_MISMATCH.
+int32_t satline_charge_per_length_kg_m(const struct satline_refrigerant_full *refrigerant,
+                                       const struct satline_tube *tube,
+                                       int32_t phase,
+                                       double temperature_k,
+                                       double pressure_pa,
+                                       double *charge_per_length_kg_m);
+
+// The same from compact curves alone, without equations of state. Saturated densities are those of the curves; a
+// subcooled liquid's is within 1 % (20 K of subcooling), a superheated vapour's within 2 % (40 K of superheat).
+//
+// Parameters and status: as satline_charge_per_length_kg_m.
+int32_t satline_compact_charge_per_length_kg_m(const struct satline_refrigerant_full *refrigerant,
+                                               const struct satline_tube *tube,
+                                               int32_t phase,
+                                               double temperature_k,
+                                               double pressure_pa,
+                                               double *charge_per_length_kg_m);
+
+// The charge for a line set, from the equation of state: what both lines hold beyond the length that the factory charge
+// covers, with drier and accessories; or by the maker's figure per length, with the computed one beside it. A negative
+// mass is to be recovered, never vented: show action, advice and cautions in words. Not in the library for
+// microcontrollers.
+//
+// accessories_kg: count masses of drier and accessories, kilograms (at most SATLINE_LINE_SET_ACCESSORIES; null where count
+// is 0). accessories_uncertainty_kg: their standard uncertainties, or null for none.
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE (a length, mass, tube or uncertainty outside its bound, a liquid line above its
+// bubble temperature, a vapour line below its dew temperature, or downstream above what is before the device),
+// SATLINE_STATUS_NOT_FINITE, SATLINE_STATUS_NOT_CONVERGED, SATLINE_STATUS_UNKNOWN_CHOICE (metering_place, or a device
+// outdoors without exactly one of downstream temperature and pressure), SATLINE_STATUS_BAD_STRUCT_SIZE (question or answer
+// not initialised), SATLINE_STATUS_NULL_POINTER, SATLINE_STATUS_VERSION_MISMATCH.
+int32_t satline_charge_line_set(const struct satline_refrigerant_full *refrigerant,
+                                const struct satline_line_set *line_set,
+                                const double *accessories_kg,
+                                const double *accessories_uncertainty_kg,
+                                uint32_t count,
+                                struct satline_line_set_charge *line_set_charge);
+
+// The same from compact curves alone, without equations of state; its uncertainty includes their error, which behind an
+// outdoor metering device is 5 % and 0.8 % per kelvin of glide beside the slip model's 15 %.
+//
+// Parameters and status: as satline_charge_line_set.
+int32_t satline_compact_charge_line_set(const struct satline_refrigerant_full *refrigerant,
+                                        const struct satline_line_set *line_set,
+                                        const double *accessories_kg,
+                                        const double *accessories_uncertainty_kg,
+                                        uint32_t count,
+                                        struct satline_line_set_charge *line_set_charge);
+
 // SATLINE_CHARGE_... in words; "unknown" for a number that is none. Never null; lives for ever.
 const char *satline_charge_sentence(int32_t number);
 
@@ -2970,6 +5365,42 @@ const char *satline_caution_sentence(int32_t number);
 
 // SATLINE_NEEDED_FOR_... in words; "unknown" for a number that is none. Never null; lives for ever.
 const char *satline_needed_for_sentence(int32_t number);
+
+// SATLINE_RETROFIT_OUTCOME_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_retrofit_outcome_sentence(int32_t number);
+
+// SATLINE_RETROFIT_REASON_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_retrofit_reason_sentence(int32_t number);
+
+// SATLINE_RETROFIT_CAUTION_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_retrofit_caution_sentence(int32_t number);
+
+// SATLINE_OIL_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_oil_sentence(int32_t number);
+
+// SATLINE_LIMIT_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_limit_sentence(int32_t number);
+
+// SATLINE_AIRFLOW_CAUTION_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_airflow_caution_sentence(int32_t number);
+
+// SATLINE_GRID_GAP_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_grid_gap_sentence(int32_t number);
+
+// SATLINE_TARGET_OUTCOME_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_target_outcome_sentence(int32_t number);
+
+// SATLINE_GAIN_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_gain_sentence(int32_t number);
+
+// SATLINE_LINE_SET_ACTION_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_line_set_action_sentence(int32_t number);
+
+// SATLINE_LINE_SET_ADVICE_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_line_set_advice_sentence(int32_t number);
+
+// SATLINE_LINE_SET_CAUTION_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_line_set_caution_sentence(int32_t number);
 
 // SATLINE_STANDING_OUTCOME_... in words; "unknown" for a number that is none. Never null; lives for ever.
 const char *satline_standing_outcome_sentence(int32_t number);
@@ -3012,6 +5443,57 @@ const char *satline_recovery_note_sentence(int32_t number);
 
 // SATLINE_SAFETY_CAUTION_... in words; "unknown" for a number that is none. Never null; lives for ever.
 const char *satline_safety_caution_sentence(int32_t number);
+
+// SATLINE_PRESSURE_TEST_OUTCOME_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_pressure_test_outcome_sentence(int32_t number);
+
+// SATLINE_PRESSURE_TEST_REASON_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_pressure_test_reason_sentence(int32_t number);
+
+// SATLINE_PRESSURE_TEST_ADVICE_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_pressure_test_advice_sentence(int32_t number);
+
+// SATLINE_PRESSURE_TEST_CAUTION_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_pressure_test_caution_sentence(int32_t number);
+
+// SATLINE_DECAY_OUTCOME_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_decay_outcome_sentence(int32_t number);
+
+// SATLINE_DECAY_REASON_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_decay_reason_sentence(int32_t number);
+
+// SATLINE_DECAY_BEHAVIOUR_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_decay_behaviour_sentence(int32_t number);
+
+// SATLINE_DECAY_CAUSE_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_decay_cause_sentence(int32_t number);
+
+// SATLINE_DECAY_ADVICE_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_decay_advice_sentence(int32_t number);
+
+// SATLINE_DECAY_CAUTION_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_decay_caution_sentence(int32_t number);
+
+// SATLINE_TUBE_TEMPER_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_tube_temper_sentence(int32_t number);
+
+// SATLINE_TUBE_JOINT_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_tube_joint_sentence(int32_t number);
+
+// SATLINE_TUBE_OUTCOME_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_tube_outcome_sentence(int32_t number);
+
+// SATLINE_TUBE_CAUTION_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_tube_caution_sentence(int32_t number);
+
+// SATLINE_LINE_FLASH_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_line_flash_sentence(int32_t number);
+
+// SATLINE_LINE_DROP_OUTCOME_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_line_drop_outcome_sentence(int32_t number);
+
+// SATLINE_LINE_DROP_CAUTION_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_line_drop_caution_sentence(int32_t number);
 
 // SATLINE_VALUE_... in words; "unknown" for a number that is none. Never null; lives for ever.
 const char *satline_value_name(int32_t number);

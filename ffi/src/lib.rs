@@ -10,18 +10,29 @@
 #[cfg(any(feature = "std", test))]
 extern crate std;
 
+mod air;
+mod airflow;
 mod answer;
-mod catalogue;
 #[cfg(feature = "eos")]
+mod capacity;
+mod catalogue;
+mod coil;
 mod cylinder;
+mod evacuation;
 mod finding;
 mod full;
 mod generated;
 mod handle;
 mod limits;
+mod lineset;
 mod panic;
+mod performance;
 mod pressure;
+#[cfg(feature = "eos")]
+mod pressure_test;
 mod reading;
+#[cfg(feature = "eos")]
+mod retrofit;
 mod safety;
 mod saturated;
 mod saturation;
@@ -30,4 +41,10 @@ mod standing;
 mod state;
 mod status;
 mod target;
+mod target_grid;
+#[cfg(feature = "eos")]
+mod transport;
+mod tube;
+mod tube_rating;
+mod uncertain;
 mod version;

@@ -184,7 +184,7 @@ impl StandingFinding {
 }
 
 /// What is given unless it is the -1 that stands for the default; any other negative number is refused further on.
-fn unless_default(value: f64) -> Option<f64> {
+pub(crate) fn unless_default(value: f64) -> Option<f64> {
     (value != -1.0).then_some(value)
 }
 

@@ -10,7 +10,14 @@ Work on refrigerant circuits needs a licence and follows local codes. Pressure a
 refrigerants, fire are hazards; the unit's own charging label comes first.
 """
 
-from . import safety, units, visit
+from . import (  # fmt: skip
+    air,
+    capacity,
+    lineset,
+    safety,
+    units,
+    visit,
+)
 from ._component import Component
 from ._errors import (
     BadCompositionError,
@@ -53,7 +60,10 @@ __all__ = [
     "UnknownUnitError",
     "Value",
     "__version__",
+    "air",
+    "capacity",
     "diagnose",
+    "lineset",
     "refrigerant",
     "refrigerants",
     "safety",

@@ -2,7 +2,14 @@
 
 from typing import Final, Literal, TypeAlias, final, overload
 
-from . import safety as safety, units as units, visit as visit
+from . import (
+    air as air,
+    capacity as capacity,
+    lineset as lineset,
+    safety as safety,
+    units as units,
+    visit as visit,
+)
 from ._component import Component as Component
 from ._errors import (
     BadCompositionError as BadCompositionError,
@@ -51,7 +58,10 @@ __all__ = [
     "UnknownUnitError",
     "Value",
     "__version__",
+    "air",
+    "capacity",
     "diagnose",
+    "lineset",
     "refrigerant",
     "refrigerants",
     "safety",
@@ -171,6 +181,28 @@ class Refrigerant:
     def saturated_vapor(self, temperature_k: Number, *, reference: _ReferenceName = "IIR") -> State: ...
     @overload
     def saturated_vapor(self, temperature_k: Array, *, reference: _ReferenceName = "IIR") -> States: ...
+    @overload
+    def viscosity_pa_s(self, temperature_k: Number, density_kg_m3: Number) -> float: ...
+    @overload
+    def viscosity_pa_s(self, temperature_k: Array, density_kg_m3: Number | Array) -> Floats: ...
+    @overload
+    def viscosity_pa_s(self, temperature_k: Number, density_kg_m3: Array) -> Floats: ...
+    @property
+    def viscosity_error(self) -> float: ...
+    @overload
+    def thermal_conductivity_w_m_k(self, temperature_k: Number, density_kg_m3: Number) -> float: ...
+    @overload
+    def thermal_conductivity_w_m_k(self, temperature_k: Array, density_kg_m3: Number | Array) -> Floats: ...
+    @overload
+    def thermal_conductivity_w_m_k(self, temperature_k: Number, density_kg_m3: Array) -> Floats: ...
+    @property
+    def thermal_conductivity_error(self) -> float: ...
+    @overload
+    def surface_tension_n_m(self, temperature_k: Number) -> float: ...
+    @overload
+    def surface_tension_n_m(self, temperature_k: Array) -> Floats: ...
+    @property
+    def surface_tension_error(self) -> float: ...
     def after_leak(
         self,
         fraction_lost: float,

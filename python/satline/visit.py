@@ -1,7 +1,9 @@
 """What a visit to a unit computes besides the charge.
 
-So far: whether what stands in a bottle, or in a unit at rest, has the pressure that it should have, and which
-refrigerants would have such a pressure.
+Whether what stands in a bottle, or in a unit at rest, has the pressure that it should have, and which refrigerants
+would have such a pressure; whether a unit is tight and dry, by a nitrogen pressure test and by how a vacuum holds;
+what pressure a copper tube may hold, and what a temperature drop along a line means; airflow by static pressure, a
+maker's own chart and delivered performance; what another refrigerant would do in the unit.
 """
 
 from __future__ import annotations
@@ -12,8 +14,88 @@ from typing import Literal
 
 from . import _native
 from ._native import Refrigerant
+from ._uncertain import Uncertain
+from ._visit_airflow import (
+    AirResistance,
+    BlowerTable,
+    FanPoint,
+    FanPower,
+    ReturnLeakage,
+    air_resistance,
+    airflow_by_plenum_pressure_m3_s,
+    fan_at_speed,
+    fan_power_per_airflow,
+    return_leakage,
+)
+from ._visit_gas import (
+    CopperTubeRating,
+    DecayTest,
+    LineTemperatureDrop,
+    PressureTest,
+    copper_tube_rating,
+    decay_test,
+    expected_nitrogen_pressure_pa,
+    frost_point_k,
+    line_temperature_drop,
+    nitrogen_density_kg_m3,
+    pressure_test,
+    water_saturation_pressure_pa,
+)
+from ._visit_performance import (
+    CapacityShape,
+    ChargeFaultEffect,
+    Gain,
+    charge_fault_effect,
+    delivered,
+    expected_capacity_w,
+    gain,
+)
+from ._visit_retrofit import Cycle, FlowRatios, RefrigerantComparison, compare_refrigerants
+from ._visit_target_grid import TargetDeviation, TargetGrid, approach_k
 
-__all__ = ["Match", "StandingCheck", "matching_refrigerants", "standing_check"]
+__all__ = [
+    "AirResistance",
+    "BlowerTable",
+    "CapacityShape",
+    "ChargeFaultEffect",
+    "CopperTubeRating",
+    "Cycle",
+    "DecayTest",
+    "FanPoint",
+    "FanPower",
+    "FlowRatios",
+    "Gain",
+    "LineTemperatureDrop",
+    "Match",
+    "PressureTest",
+    "RefrigerantComparison",
+    "ReturnLeakage",
+    "StandingCheck",
+    "TargetDeviation",
+    "TargetGrid",
+    "Uncertain",
+    "air_resistance",
+    "airflow_by_plenum_pressure_m3_s",
+    "approach_k",
+    "charge_fault_effect",
+    "compare_refrigerants",
+    "copper_tube_rating",
+    "decay_test",
+    "delivered",
+    "expected_capacity_w",
+    "expected_nitrogen_pressure_pa",
+    "fan_at_speed",
+    "fan_power_per_airflow",
+    "frost_point_k",
+    "gain",
+    "line_temperature_drop",
+    "matching_refrigerants",
+    "nitrogen_density_kg_m3",
+    "pressure_test",
+    "return_leakage",
+    "standing_check",
+    "water_saturation_pressure_pa",
+]
 
 
 @dataclasses.dataclass(frozen=True, kw_only=True, slots=True)

@@ -47,6 +47,46 @@ pub fn two<'py>(
     }
 }
 
+/// Applies `function` to every set of elements of several arguments, after broadcasting.
+pub fn many<'py, const N: usize>(
+    arguments: [(&Bound<'py, PyAny>, &str); N],
+    function: impl Fn([f64; N]) -> Result<f64, Error> + Sync,
+) -> PyResult<Bound<'py, PyAny>> {
+    let [(first, _), ..] = arguments.as_slice() else { return Err(PyTypeError::new_err("arguments are needed")) };
+    let py = first.py();
+    let given = arguments.iter().map(|(argument, name)| values(argument, name)).collect::<PyResult<Vec<_>>>()?;
+    let mut scalars = [0.0; N];
+    let mut all_scalar = true;
+    for (place, value) in scalars.iter_mut().zip(&given) {
+        match value {
+            Values::Scalar(value) => *place = *value,
+            Values::Array(_) => all_scalar = false,
+        }
+    }
+    if all_scalar {
+        return number(py, function(scalars));
+    }
+    let arrays = given.into_iter().map(|values| as_array(py, values)).collect::<PyResult<Vec<_>>>()?;
+    let shapes = arrays.iter().map(|array| PyTuple::new(py, array.shape())).collect::<PyResult<Vec<_>>>()?;
+    let shape: Vec<usize> = numpy(py, "broadcast_shapes")?.call1(PyTuple::new(py, shapes)?)?.extract()?;
+    let copies = arrays.iter().map(|array| private_copy(array, &shape)).collect::<PyResult<Vec<_>>>()?;
+    let copies: Vec<_> = copies.iter().map(PyArrayMethods::readonly).collect();
+    let columns = copies.iter().map(|copy| copy.as_slice()).collect::<Result<Vec<_>, _>>()?;
+    let Some(like) = arrays.first() else { return Err(PyTypeError::new_err("arguments are needed")) };
+    let result = private_copy(like, &shape)?;
+    in_place(&result, |cells| {
+        for (position, cell) in cells.iter_mut().enumerate() {
+            let mut set = [0.0; N];
+            for (place, column) in set.iter_mut().zip(&columns) {
+                *place = column.get(position).copied().unwrap_or(f64::NAN);
+            }
+            *cell = function(set).map_err(|error| (position, error))?;
+        }
+        Ok(())
+    })?;
+    Ok(result.into_any())
+}
+
 /// As [`two`], for a function that may have no answer: None for numbers, a masked cell in arrays.
 pub fn two_or_none<'py>(
     (left, left_name): (&Bound<'py, PyAny>, &str),
@@ -102,6 +142,45 @@ pub fn two_to<T: Send>(
     let items = py.detach(|| {
         let pairs = left.iter().zip(right).enumerate();
         pairs.map(|(position, (left, right))| function(*left, *right).map_err(|error| (position, error))).collect()
+    });
+    match items {
+        Ok(items) => Ok(Outcome::Many { shape, items }),
+        Err((position, error)) => {
+            Err(raise(py, &error, &Place { index: Some(unravel(position, &shape)), ..Place::default() }))
+        }
+    }
+}
+
+/// Applies `function` to all arguments together, however many, element by element after broadcasting.
+pub fn all_to<T: Send>(
+    arguments: &[(&Bound<'_, PyAny>, &str)],
+    function: impl Fn(&[f64]) -> Result<T, Error> + Sync,
+) -> PyResult<Outcome<T>> {
+    let Some((first, _)) = arguments.first() else { return Err(PyTypeError::new_err("no argument is given")) };
+    let py = first.py();
+    let given = arguments.iter().map(|(argument, name)| values(argument, name)).collect::<PyResult<Vec<_>>>()?;
+    let numbers: Option<Vec<f64>> =
+        given.iter().map(|value| if let Values::Scalar(value) = value { Some(*value) } else { None }).collect();
+    if let Some(numbers) = numbers {
+        let result = function(&numbers).map_err(|error| raise(py, &error, &Place::default()))?;
+        return Ok(Outcome::One(result));
+    }
+    let arrays = given.into_iter().map(|value| as_array(py, value)).collect::<PyResult<Vec<_>>>()?;
+    let shapes = arrays.iter().map(|array| PyTuple::new(py, array.shape())).collect::<PyResult<Vec<_>>>()?;
+    let shape: Vec<usize> = numpy(py, "broadcast_shapes")?.call1(PyTuple::new(py, shapes)?)?.extract()?;
+    let copies =
+        arrays.iter().map(|array| Ok(private_copy(array, &shape)?.readonly())).collect::<PyResult<Vec<_>>>()?;
+    let columns = copies.iter().map(|copy| Ok(copy.as_slice()?)).collect::<PyResult<Vec<&[f64]>>>()?;
+    let count = shape.iter().product();
+    let items = py.detach(|| {
+        let mut row = Vec::with_capacity(columns.len());
+        let mut items = Vec::with_capacity(count);
+        for position in 0..count {
+            row.clear();
+            row.extend(columns.iter().filter_map(|column| column.get(position)));
+            items.push(function(&row).map_err(|error| (position, error))?);
+        }
+        Ok(items)
     });
     match items {
         Ok(items) => Ok(Outcome::Many { shape, items }),

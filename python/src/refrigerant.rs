@@ -3,6 +3,7 @@
 use pyo3::prelude::*;
 use pyo3::sync::PyOnceLock;
 use pyo3::types::{PyFloat, PyTuple, PyType};
+use satline::eos::Mixture;
 use satline::quantity::{Pressure, Temperature};
 use satline::refrigerant::{self as catalogue, Refrigerant as Record};
 
@@ -10,6 +11,7 @@ use crate::elementwise::{one, two};
 use crate::leak::{self, AfterLeak};
 use crate::raise::{Place, raise};
 use crate::state::{Known, state};
+use crate::transport;
 
 /// A refrigerant of the catalogue; satline.refrigerant finds one.
 ///
@@ -257,6 +259,73 @@ impl Refrigerant {
     #[pyo3(signature = (temperature_k, *, reference="IIR"), text_signature = "($self, temperature_k, *, reference='IIR')")]
     fn saturated_vapor<'py>(&self, temperature_k: &Bound<'py, PyAny>, reference: &str) -> PyResult<Bound<'py, PyAny>> {
         self.saturated(temperature_k, 1.0, reference)
+    }
+
+    /// Viscosity in Pa s of one phase at a temperature in kelvin and a density in kg/m3.
+    ///
+    /// density_kg_m3 is that of one phase, as State.density_kg_m3 of a liquid or a vapour; 0 gives the dilute gas. Raises
+    /// OutOfRangeError where the viscosity is not known (above 500 K, below the highest of the components' lowest
+    /// temperatures) and for a density that is clearly one of liquid and vapour together.
+    ///
+    /// >>> liquid = satline.refrigerant("R-410A").saturated_liquid(300.0)
+    /// >>> round(1e6 * satline.refrigerant("R-410A").viscosity_pa_s(300.0, liquid.density_kg_m3))
+    /// 122
+    fn viscosity_pa_s<'py>(
+        &self,
+        temperature_k: &Bound<'py, PyAny>,
+        density_kg_m3: &Bound<'py, PyAny>,
+    ) -> PyResult<Bound<'py, PyAny>> {
+        transport::by_density(self.0, temperature_k, density_kg_m3, Mixture::viscosity_by_mass)
+    }
+
+    /// Stated relative error of this refrigerant's viscosities, such as 0.15.
+    #[getter]
+    fn viscosity_error(&self, py: Python<'_>) -> PyResult<f64> {
+        transport::stated(py, self.0, Mixture::viscosity_error)
+    }
+
+    /// Thermal conductivity in W/(m K) of one phase at a temperature in kelvin and a density in kg/m3.
+    ///
+    /// density_kg_m3 is that of one phase, as State.density_kg_m3 of a liquid or a vapour; 0 gives the dilute gas. Raises
+    /// NotAvailableError for blends and where no correlation is published, OutOfRangeError outside the correlation's range
+    /// and for a density of liquid and vapour together.
+    ///
+    /// >>> vapor = satline.refrigerant("R-134a").saturated_vapor(300.0)
+    /// >>> round(1e3 * satline.refrigerant("R-134a").thermal_conductivity_w_m_k(300.0, vapor.density_kg_m3), 1)
+    /// 14.0
+    fn thermal_conductivity_w_m_k<'py>(
+        &self,
+        temperature_k: &Bound<'py, PyAny>,
+        density_kg_m3: &Bound<'py, PyAny>,
+    ) -> PyResult<Bound<'py, PyAny>> {
+        transport::by_density(self.0, temperature_k, density_kg_m3, Mixture::thermal_conductivity_by_mass)
+    }
+
+    /// Stated relative error of this refrigerant's thermal conductivity; near the critical point it is larger.
+    ///
+    /// Raises NotAvailableError where thermal_conductivity_w_m_k does.
+    #[getter]
+    fn thermal_conductivity_error(&self, py: Python<'_>) -> PyResult<f64> {
+        transport::stated(py, self.0, Mixture::thermal_conductivity_error)
+    }
+
+    /// Surface tension in N/m of the liquid under its own vapour at a temperature in kelvin.
+    ///
+    /// Raises NotAvailableError for blends and where no correlation is published, OutOfRangeError outside the correlation's
+    /// range, which ends at its critical temperature.
+    ///
+    /// >>> round(1e3 * satline.refrigerant("R-32").surface_tension_n_m(298.15), 2)
+    /// 6.79
+    fn surface_tension_n_m<'py>(&self, temperature_k: &Bound<'py, PyAny>) -> PyResult<Bound<'py, PyAny>> {
+        transport::surface_tension(self.0, temperature_k)
+    }
+
+    /// Stated relative error of this refrigerant's surface tension; near the critical point at least 0.2 mN/m.
+    ///
+    /// Raises NotAvailableError where surface_tension_n_m does.
+    #[getter]
+    fn surface_tension_error(&self, py: Python<'_>) -> PyResult<f64> {
+        transport::stated(py, self.0, Mixture::surface_tension_error)
     }
 
     /// What is left of a filling of this refrigerant after a slow leak at constant temperature.

@@ -13,17 +13,42 @@ static void *work(void *argument) {
     const char *names[] = {"R-134a", "R-744", "R-410A", "R-448A", "R-470A"};
     const double pressures[] = {2e5, 9e5, 3e6, 5.2e6, 9e6};
     satline_state state;
+    satline_circuit circuit;
+    satline_circuit_capacity capacity;
     int *answered = argument;
     size_t i, k;
+    satline_retrofit conditions;
+    satline_retrofit_comparison comparison;
+    const satline_refrigerant_full *old = 0;
     satline_state_init(&state, (uint32_t)sizeof state);
+    satline_retrofit_init(&conditions, (uint32_t)sizeof conditions);
+    satline_retrofit_comparison_init(&comparison, (uint32_t)sizeof comparison);
+    satline_full_find("R-22", &old);
+    conditions.condensing_at = SATLINE_RETROFIT_CONDENSING_AT_MEAN;
+    conditions.evaporating_k = 265;
+    conditions.condensing_k = 300;
+    conditions.superheat_k = conditions.subcooling_k = 5;
+    satline_circuit_init(&circuit, (uint32_t)sizeof circuit);
+    satline_circuit_capacity_init(&capacity, (uint32_t)sizeof capacity);
+    circuit.given = SATLINE_CIRCUIT_GIVEN_DISCHARGE | SATLINE_CIRCUIT_GIVEN_MASS_FLOW;
+    circuit.mass_flow_kg_s = 0.05;
+    circuit.suction_temperature_k = 300;
+    circuit.discharge_temperature_k = 380;
+    circuit.liquid_temperature_k = 285;
+    circuit.suction_pressure_pa_uncertainty = 1e3;
+    circuit.discharge_temperature_k_uncertainty = 0.1;
     for (i = 0; i < sizeof names / sizeof names[0]; i++) {
         const satline_refrigerant_full *r = 0;
         satline_full_find(names[i], &r);
+        *answered += satline_compare_refrigerants(old, r, &conditions, &comparison) == SATLINE_STATUS_OK;
         for (k = 0; k < sizeof pressures / sizeof pressures[0]; k++) {
             *answered += satline_state_tp(r, 300.0, pressures[k], SATLINE_REFERENCE_IIR, &state) == SATLINE_STATUS_OK;
             *answered += satline_state_tp(r, 360.0, pressures[k], SATLINE_REFERENCE_IIR, &state) == SATLINE_STATUS_OK;
             *answered += satline_state_ph(r, pressures[k], 300e3, SATLINE_REFERENCE_IIR, &state) == SATLINE_STATUS_OK;
             *answered += satline_state_ps(r, pressures[k], 1.7e3, SATLINE_REFERENCE_IIR, &state) == SATLINE_STATUS_OK;
+            circuit.suction_pressure_pa = pressures[k] / 3;
+            circuit.discharge_pressure_pa = circuit.liquid_pressure_pa = pressures[k];
+            *answered += satline_circuit_capacity_of(r, &circuit, &capacity) == SATLINE_STATUS_OK;
             *answered += satline_state_pq(r, pressures[k], 0.4, SATLINE_REFERENCE_IIR, &state) == SATLINE_STATUS_OK;
         }
     }

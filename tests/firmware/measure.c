@@ -50,6 +50,55 @@ static void safety(void) {
     satline_recovery_level_of(&SATLINE_R32, 3, 101325, &level);
     satline_cautions_for(&SATLINE_R32, SATLINE_SITUATION_CHARGING, cautions, SATLINE_CAUTIONS, &count);
 }
+static satline_moist_air moist;
+static satline_coil_air coil;
+static satline_split split;
+static satline_coil_capacity capacity;
+static satline_coil_airflow airflow;
+static satline_apparatus_dew_point surface;
+static void moist_air(void) { satline_moist_air_from_relative_humidity(299.15, 0.5, 101325, &moist); }
+static void wet_bulb_air(void) { satline_moist_air_from_wet_bulb(299.15, 291.5, 101325, &moist); }
+static void coil_split(void) { satline_coil_split(&coil, &split); }
+static void coil_capacity(void) { satline_coil_capacity_at(&coil, 0.6, 0.02, SATLINE_AIRFLOW_ENTERING, &capacity); }
+static void coil_airflow(void) { satline_coil_airflow_from(&coil, SATLINE_HEAT_REFRIGERANT, 1e4, 500, 400, 20, &airflow); }
+static void coil_surface(void) { satline_coil_apparatus_dew_point(&coil, &surface); }
+static satline_decay decay;
+static satline_decay_finding decayed;
+static satline_pressure_sample samples[61];
+static void watch(void) { satline_decay_judge(&decay, samples, 61, &decayed); }
+static satline_copper_tube tube;
+static satline_tube_rating rating;
+static void rate(void) { satline_copper_tube_rate(&tube, &rating); }
+static satline_line_drop drop;
+static void along(void) { satline_line_temperature_drop(&SATLINE_R410A, 308.0, 304.0, SATLINE_LINE_FLASH_UNKNOWN, -1, &drop); }
+/* The deepest of the functions of airflow, charts and performance. */
+static void visit_small(void) {
+    static const double rows[] = {298.15, 308.15, 318.15}, columns[] = {289.15, 294.15}, cells[] = {5, 5.5, 6, 6.5, 7, 7.5};
+    static const satline_uncertain row = {303.15, 0.5}, column = {291.15, 0.5}, measured = {8, 0.5}, charge = {-0.2, 0.02},
+                                   indoor = {299.85, 0.5}, power = {8000, 200}, expected = {10000, 300}, cold = {297, 0.2};
+    static satline_target_grid grid;
+    static satline_target_deviation deviation;
+    static satline_charge_fault_effect_found effect;
+    static satline_gain_found gain;
+    static satline_return_leakage_found leakage;
+    static satline_capacity_shape shape;
+    static satline_uncertain capacity;
+    satline_target_grid_init(&grid, sizeof grid);
+    grid.target = SATLINE_GRID_TARGET_SUBCOOLING;
+    grid.row_axis = SATLINE_GRID_AXIS_OUTDOOR_DRY_BULB;
+    grid.column_axis = SATLINE_GRID_AXIS_RETURN_DRY_BULB;
+    grid.row_count = 3;
+    grid.column_count = 2;
+    grid.rows = rows;
+    grid.columns = columns;
+    grid.cells = cells;
+    satline_target_grid_compare(&grid, &measured, &row, &column, 1, &deviation);
+    satline_charge_fault_effect(&charge, &indoor, &row, &effect);
+    satline_gain(&power, &expected, &power, &expected, 0.5, &gain);
+    satline_return_leakage(&cold, &indoor, &row, -1, &leakage);
+    satline_capacity_shape_init(&shape);
+    satline_expected_capacity_w(1e4, &column, &row, &shape, &capacity);
+}
 static void empty_one(void) { nothing(&SATLINE_R410A, pressure_pa, &result); }
 static void empty_full(void) { nothing_of_full(&SATLINE_R410A_FULL, temperature_k, &result); }
 static void empty_two(void) { nothing_more(&SATLINE_R410A, temperature_k, pressure_pa, &result); }
@@ -95,6 +144,7 @@ int run(void) {
     satline_reading_set(&reading, SATLINE_FIELD_SUCTION_LINE_TEMPERATURE_K, temperature_k);
     put_number("stack_bytes_dew_temperature", stack_of(dew));
     put_number("stack_bytes_superheat", stack_of(superheat));
+    put_number("stack_bytes_visit", stack_of(visit_small));
     put_number("stack_bytes_diagnose", stack_of(diagnose));
     satline_standing_init(&standing, sizeof standing);
     satline_standing_finding_init(&stands, sizeof stands);
@@ -107,6 +157,54 @@ int run(void) {
     room.charge_kg = 3;
     satline_recovery_level_init(&level, sizeof level);
     put_number("stack_bytes_safety", stack_of(safety));
+    satline_moist_air_init(&moist, sizeof moist);
+    satline_coil_air_init(&coil, sizeof coil);
+    satline_split_init(&split, sizeof split);
+    satline_coil_capacity_init(&capacity, sizeof capacity);
+    satline_coil_airflow_init(&airflow, sizeof airflow);
+    satline_apparatus_dew_point_init(&surface, sizeof surface);
+    coil.entering_measure = coil.leaving_measure = SATLINE_HUMIDITY_RELATIVE;
+    coil.entering_dry_bulb_k = 299.15;
+    coil.entering_humidity = 0.5;
+    coil.leaving_dry_bulb_k = 286.15;
+    coil.leaving_humidity = 0.92;
+    coil.entering_dry_bulb_uncertainty = coil.leaving_dry_bulb_uncertainty = 0.2;
+    coil.entering_humidity_uncertainty = coil.leaving_humidity_uncertainty = 0.01;
+    {
+        uint32_t deepest = stack_of(moist_air), other = stack_of(wet_bulb_air);
+        put_number("stack_bytes_moist_air", deepest > other ? deepest : other);
+    }
+    {
+        void (*const questions[])(void) = {coil_split, coil_capacity, coil_airflow, coil_surface};
+        uint32_t deepest = 0, i;
+        for (i = 0; i < 4; i++) {
+            const uint32_t stack = stack_of(questions[i]);
+            if (stack > deepest) deepest = stack;
+        }
+        /* Each question must have had its answer: one refused at once would use little. */
+        if (split.split_k == 0 || capacity.total_w == 0 || airflow.dry_air_kg_s == 0 || surface.temperature_k == 0) deepest = 0;
+        put_number("stack_bytes_coil", deepest);
+    }
+    put_number("instructions_moist_air", instructions_of(moist_air, empty_one));
+    /* A leak under noise of a micron: every shape is tried. */
+    satline_decay_init(&decay, sizeof decay);
+    satline_decay_finding_init(&decayed, sizeof decayed);
+    decay.coldest_temperature_k = 293.15;
+    for (int i = 0; i < 61; i++) {
+        samples[i].time_s = 15.0 * i;
+        samples[i].pressure_pa = (450.0 + 0.5 * samples[i].time_s + (i * 37 % 11 - 5) / 5.0) * 0.1333224;
+    }
+    put_number("stack_bytes_decay_judge", stack_of(watch));
+    satline_copper_tube_init(&tube, sizeof tube);
+    satline_tube_rating_init(&rating, sizeof rating);
+    tube.outside_diameter_m = 0.01905;
+    tube.wall_m = 0.0010668;
+    tube.temperature_k = 340.0;
+    tube.design_gauge_pressure_pa = 4e6;
+    put_number("stack_bytes_copper_tube_rate", stack_of(rate));
+    satline_line_drop_init(&drop, sizeof drop);
+    put_number("stack_bytes_line_temperature_drop", stack_of(along));
+    put_number("outcomes_decay_tube_line", (uint32_t)(decayed.outcome * 100 + rating.outcome * 10 + drop.outcome));
     put_number("instructions_dew_temperature", instructions_of(dew, empty_one));
     put_number("instructions_superheat", instructions_of(superheat, empty_two));
     put_number("stack_bytes_saturated_density", stack_of(density));

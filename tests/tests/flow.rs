@@ -21,14 +21,20 @@ const ARROWS: &[(&str, &[&str])] = &[
     // The equations of state know nothing of what is made from them, nor do the curves know where they came from.
     ("eos", &["identity"]),
     ("saturation", &["identity"]),
+    // The air knows nothing of targets: who compares a split with one brings the table along.
+    ("air", &[]),
+    ("capacity", &["eos"]),
     // The catalogue's matches are found as the standing-pressure check judges one refrigerant.
     ("refrigerant", &["identity", "saturation", "eos", "visit"]),
     ("reading", &["saturation"]),
     ("charge", &["reading", "saturation"]),
-    ("visit", &["saturation", "identity"]),
     ("safety", &["refrigerant", "saturation", "identity"]),
+    // The pressure test's nitrogen is real, by its equation of state.
+    ("visit", &["saturation", "identity", "eos"]),
+    // A refrigerant comes in by reference; the catalogue is not asked.
+    ("lineset", &["saturation", "identity", "refrigerant", "eos"]),
     ("diagnosis", &["charge", "reading", "saturation", "identity"]),
-    ("text", &["charge", "diagnosis", "reading", "saturation", "identity", "refrigerant"]),
+    ("text", &["charge", "diagnosis", "reading", "saturation", "identity", "refrigerant", "visit"]),
 ];
 
 fn sources(folder: &Path, found: &mut Vec<PathBuf>) {

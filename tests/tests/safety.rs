@@ -1,6 +1,7 @@
 //! Room limits, cylinders, recovery levels and cautions, against hand computation, published rules and the density of
 //! liquids.
 
+use proptest::prelude::*;
 use satline::Error;
 use satline::quantity::{Atmosphere, KG_PER_POUND, Mass, Temperature, fahrenheit_from_kelvin};
 use satline::refrigerant::identity::{
@@ -435,5 +436,49 @@ fn cautions_fit_refrigerant_and_situation() {
             .iter()
             .any(|situation| refrigerant::ALL.iter().any(|known| has(known.identity(), *situation, *caution)));
         assert!(used, "{} is never said", caution.name());
+    }
+}
+
+fn any_number() -> impl Strategy<Value = f64> {
+    prop_oneof![4 => -1.0..3000.0, 2 => 0.0..30.0, 1 => any::<f64>()]
+}
+
+proptest! {
+    /// Whatever is asked: an error that names what is wrong, or numbers that are finite and agree with one another.
+    #[test]
+    fn anything_asked_is_answered(
+        which in 0..refrigerant::ALL.len(), area in any_number(), height in 0.0..12.0, charge in any_number(),
+        capacity in any_number(), kelvin in 50.0..700.0,
+    ) {
+        let refrigerant = refrigerant::ALL[which];
+        let charge = Mass::from_kilograms(charge);
+        if let Ok(charge) = charge {
+            match room_limit(&Room::new(refrigerant.identity(), height, Given::Both(area, charge))) {
+                Ok(found) => {
+                    let fits = found.smallest_area_m2.map(|smallest| area >= smallest * (1.0 - 1e-12));
+                    if found.outcome == RoomOutcome::RoomLimit {
+                        let exactly = (area / found.smallest_area_m2.unwrap() - 1.0).abs() < 1e-9;
+                        prop_assert!(exactly || found.within_limit == fits);
+                    }
+                    prop_assert!(found.smallest_area_m2.is_none_or(|area| area.is_finite() && area > 0.0));
+                }
+                Err(error) => {
+                    let refused = matches!(error, Error::OutOfRange { .. } | Error::NotFinite { .. });
+                    prop_assert!(refused, "{error}");
+                }
+            }
+        }
+        let inside = [refrigerant];
+        let cylinder = Cylinder {
+            contents_kg: charge.ok().map(Mass::kilograms),
+            temperature: Temperature::from_kelvin(kelvin).ok(),
+            ..Cylinder::new(&inside, capacity)
+        };
+        if let Ok(found) = cylinder_fill(&cylinder) {
+            let contents = found.contents;
+            prop_assert!(found.limit_kg > 0.0 && found.margin_at_limit_k > -1e-6);
+            // Full before the highest temperature means overfilled, never the other way round.
+            prop_assert!(contents.is_none_or(|contents| contents.room_left_kg < 0.0 || contents.margin_k > -1e-6));
+        }
     }
 }

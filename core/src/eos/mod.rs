@@ -4,7 +4,9 @@
 //! ([`pair`]). A [`Mixture`] is a model at a composition; it gives pressure and fugacities of a phase, bubble and dew
 //! points, densities and the critical point. Everything is in SI units with molar densities, on the stack.
 
+mod by_mass;
 mod caloric;
+mod conductivity;
 mod critical;
 mod density;
 mod envelope;
@@ -27,6 +29,7 @@ mod reference;
 mod root;
 mod special;
 mod state;
+mod surface_tension;
 mod term;
 mod vessel;
 mod viscosity;

@@ -194,6 +194,9 @@ models! {
     RE170 [RE170] [];
 }
 
+/// Equation of state of R-728, nitrogen: a gas to test with, beside the refrigerants and so not in [`ALL`].
+pub static R728: Model = Model { identity: &identity::R728, fluids: &[&fluid::R728], pairs: &[] };
+
 #[cfg(test)]
 mod tests {
     use super::*;

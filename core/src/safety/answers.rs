@@ -202,7 +202,7 @@ answers! {
 }
 
 answers! {
-    /// What can hurt. Numbers start above those of the cautions of a finding, so that the two are not taken for another.
+    /// What can hurt. Numbers start above those of the cautions of a finding, so that neither is taken for the other.
     Caution {
         /// Class 3 or 2.
         Flammable = 101 "flammable"

@@ -98,7 +98,7 @@ pub struct CylinderFill {
     pub scale_limit_kg: Option<f64>,
     /// When a cylinder filled to the limit is full of liquid.
     pub full_at_limit: FullTemperature,
-    /// That less the highest temperature, K.
+    /// That less the highest temperature, K: at least this much where the temperature is at least that.
     pub margin_at_limit_k: f64,
     /// The highest temperature, K.
     pub highest_temperature_k: f64,

@@ -28,12 +28,14 @@
 mod error;
 mod json;
 mod read;
+mod target_grid;
 mod unit;
 mod words;
 mod write;
 
 pub use error::TextError;
 pub use read::{LabelledReading, readings_from_json};
+pub use target_grid::{LoadedTargetGrid, target_grid_from_json};
 pub use words::{Units, finding_to_words};
 pub use write::{finding_to_json, findings_to_json};
 #[cfg(test)]

@@ -60,7 +60,7 @@ pub fn readings_from_json(text: &str) -> Result<Vec<LabelledReading>, TextError>
     }
 }
 
-fn fail(text: &str, piece: &str, reading: Option<usize>, field: Option<&str>, fault: Fault) -> TextError {
+pub(super) fn fail(text: &str, piece: &str, reading: Option<usize>, field: Option<&str>, fault: Fault) -> TextError {
     TextError {
         line: line_of(text, piece),
         reading,
@@ -71,7 +71,7 @@ fn fail(text: &str, piece: &str, reading: Option<usize>, field: Option<&str>, fa
 }
 
 /// Names the line of broken JSON and, when the value of a field is what is broken, the field.
-fn malformed(text: &str, error: &serde_json::Error) -> TextError {
+pub(super) fn malformed(text: &str, error: &serde_json::Error) -> TextError {
     let before = before(text, error.line(), error.column());
     let field = before.rsplit_once(':').and_then(|(name, value)| {
         let name = name.trim_end().strip_suffix('"')?.rsplit('"').next()?;
@@ -420,14 +420,14 @@ fn limit_value(limit: &Entry<'_>, field: Field) -> Result<f64, Fault> {
     }
 }
 
-fn number(raw: &RawValue) -> Result<f64, Fault> {
+pub(super) fn number(raw: &RawValue) -> Result<f64, Fault> {
     raw.get().parse().map_err(|_| Fault::form("expected a number"))
 }
 
-fn string(raw: &RawValue) -> Result<String, Fault> {
+pub(super) fn string(raw: &RawValue) -> Result<String, Fault> {
     serde_json::from_str(raw.get()).map_err(|_| Fault::form("expected a string"))
 }
 
-fn boolean(raw: &RawValue) -> Result<bool, Fault> {
+pub(super) fn boolean(raw: &RawValue) -> Result<bool, Fault> {
     serde_json::from_str(raw.get()).map_err(|_| Fault::form("expected true or false"))
 }

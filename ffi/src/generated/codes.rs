@@ -327,6 +327,194 @@ pub const SATLINE_STANDING_OUTCOME_EXCESS: i32 = 2;
 pub const SATLINE_STANDING_OUTCOME_TOO_LOW: i32 = 3;
 /// The pressure cannot be judged at these temperatures.
 pub const SATLINE_STANDING_OUTCOME_NOT_JUDGED: i32 = 4;
+/// The condensing temperature is the bubble temperature at the condensing pressure.
+pub const SATLINE_RETROFIT_CONDENSING_AT_BUBBLE: i32 = 1;
+/// The condensing temperature is the mean of bubble and dew temperature at the condensing pressure.
+pub const SATLINE_RETROFIT_CONDENSING_AT_MEAN: i32 = 2;
+/// The condensing temperature is the dew temperature at the condensing pressure.
+pub const SATLINE_RETROFIT_CONDENSING_AT_DEW: i32 = 3;
+/// Nothing looked at here speaks against it; the maker, the label and the local code still decide.
+pub const SATLINE_RETROFIT_OUTCOME_POSSIBLE: i32 = 1;
+/// Do not do this: the reasons say why.
+pub const SATLINE_RETROFIT_OUTCOME_BLOCKED: i32 = 2;
+/// It cannot be told until what the reason names is known.
+pub const SATLINE_RETROFIT_OUTCOME_CANNOT_TELL: i32 = 3;
+/// A unit made for a refrigerant that does not burn must not be filled with one that does: its relays, wiring, room and charge were never judged for it.
+pub const SATLINE_RETROFIT_REASON_FLAMMABLE_IN_CLASS_1_UNIT: i32 = 1;
+/// The new refrigerant burns more readily than the one that the unit was made for.
+pub const SATLINE_RETROFIT_REASON_MORE_FLAMMABLE: i32 = 2;
+/// The safety class of the new refrigerant is not known here, so it is taken to burn.
+pub const SATLINE_RETROFIT_REASON_CLASS_UNKNOWN: i32 = 3;
+/// The new refrigerant is of higher toxicity (class B) than the one the unit was made for.
+pub const SATLINE_RETROFIT_REASON_MORE_TOXIC: i32 = 4;
+/// The condensing pressure would be above the design pressure of the high side.
+pub const SATLINE_RETROFIT_REASON_CONDENSING_ABOVE_DESIGN: i32 = 5;
+/// At rest and hot, the pressure would be above the design pressure of the high side.
+pub const SATLINE_RETROFIT_REASON_STANDSTILL_ABOVE_DESIGN: i32 = 6;
+/// At rest, the pressure would be above the design pressure of the low side.
+pub const SATLINE_RETROFIT_REASON_LOW_SIDE_ABOVE_DESIGN: i32 = 7;
+/// The new refrigerant is above its critical temperature when the unit stands in the heat: its pressure at rest is then set by charge and volume, not by a saturation line.
+pub const SATLINE_RETROFIT_REASON_NO_LIQUID_AT_STANDSTILL: i32 = 8;
+/// The new refrigerant has the higher pressure and no design pressure was given: read it off the unit's plate.
+pub const SATLINE_RETROFIT_REASON_DESIGN_PRESSURE_NEEDED: i32 = 9;
+/// The new refrigerant's pressures are no higher than the old one's.
+pub const SATLINE_RETROFIT_REASON_PRESSURES_NO_HIGHER: i32 = 10;
+/// Running and at rest, the pressures are within the design pressure given.
+pub const SATLINE_RETROFIT_REASON_WITHIN_DESIGN: i32 = 11;
+/// The evaporating pressure would be below the standard atmosphere, where the old one's was not: any leak draws air and water in.
+pub const SATLINE_RETROFIT_REASON_MAY_DRAW_AIR: i32 = 12;
+/// Changing the refrigerant of a unit is for licensed people under the local code, which may forbid it; ask the unit's maker first.
+pub const SATLINE_RETROFIT_CAUTION_LICENSED_PRACTICE: i32 = 1;
+/// Label the unit with the new refrigerant, its mass and its oil, and take the old label's figures out of use.
+pub const SATLINE_RETROFIT_CAUTION_LABEL: i32 = 2;
+/// Recover all of the old refrigerant, evacuate, and never top one refrigerant up with another.
+pub const SATLINE_RETROFIT_CAUTION_RECOVER_ALL: i32 = 3;
+/// The new refrigerant commonly needs another kind of oil: old oil that does not come back starves the compressor. Ask its maker, and how little of the old oil may stay.
+pub const SATLINE_RETROFIT_CAUTION_CHANGE_OIL: i32 = 4;
+/// Where the mineral oil stays, watch the oil level: with long lines, risers or a suction accumulator it may not come back.
+pub const SATLINE_RETROFIT_CAUTION_OIL_MAY_NOT_RETURN: i32 = 5;
+/// Seals that swelled in a refrigerant with chlorine shrink and leak in one without: renew O-rings, valve cores and caps, and the filter-drier, and search for leaks again after a while.
+pub const SATLINE_RETROFIT_CAUTION_SEALS: i32 = 6;
+/// The new refrigerant burns: unit, room, charge, tools and cylinder must be rated for it, and the local code allow it.
+pub const SATLINE_RETROFIT_CAUTION_FLAMMABLE: i32 = 7;
+/// A blend with glide leaves the cylinder as liquid, metered to vapour before a running compressor; take superheat from dew and subcooling from bubble.
+pub const SATLINE_RETROFIT_CAUTION_CHARGE_AS_LIQUID: i32 = 8;
+/// The discharge would be hotter than the limit given: oil and valves suffer. Lower the superheat or do not do it.
+pub const SATLINE_RETROFIT_CAUTION_HOT_DISCHARGE: i32 = 9;
+/// The metering device would be too small or too large by more than a tenth: change the orifice or the valve, or its setting.
+pub const SATLINE_RETROFIT_CAUTION_METERING_DEVICE: i32 = 10;
+/// The capacity of the same compressor changes by more than a tenth: check the load, the airflow and the motor's current.
+pub const SATLINE_RETROFIT_CAUTION_CAPACITY_CHANGES: i32 = 11;
+/// Properties of one of the blends rest on an estimated parameter and are less certain: leave a margin to every limit.
+pub const SATLINE_RETROFIT_CAUTION_ESTIMATED: i32 = 12;
+/// No design pressure was given, so none was checked: read it off the unit's plate, relief valves and switches included.
+pub const SATLINE_RETROFIT_CAUTION_DESIGN_PRESSURE_NOT_GIVEN: i32 = 13;
+/// Set pressure switches and controls, and check the relief device, for the new refrigerant's pressures.
+pub const SATLINE_RETROFIT_CAUTION_PRESSURE_CONTROLS: i32 = 14;
+/// Mineral oil or alkylbenzene.
+pub const SATLINE_OIL_MINERAL_OR_ALKYLBENZENE: i32 = 1;
+/// Alkylbenzene or polyolester.
+pub const SATLINE_OIL_ALKYLBENZENE_OR_POLYOLESTER: i32 = 2;
+/// Polyolester; it draws water from the air, so keep it closed.
+pub const SATLINE_OIL_POLYOLESTER: i32 = 3;
+/// Polyolester; the hydrocarbon in the blend may carry mineral oil back in compact units, not in long lines or tall risers.
+pub const SATLINE_OIL_POLYOLESTER_MINERAL_MAY_DO: i32 = 4;
+/// Polyolester, or polyalkylene glycol where the compressor was made for it (vehicles, carbon dioxide): never one in place of the other without the maker's word.
+pub const SATLINE_OIL_POLYOLESTER_OR_POLYALKYLENE_GLYCOL: i32 = 5;
+/// Not known here: ask the compressor's maker.
+pub const SATLINE_OIL_ASK_THE_MAKER: i32 = 6;
+/// It is within the limit.
+pub const SATLINE_LIMIT_WITHIN: i32 = 1;
+/// It is above the limit.
+pub const SATLINE_LIMIT_ABOVE: i32 = 2;
+/// It is nearer to the limit than the measurement can tell: measure better.
+pub const SATLINE_LIMIT_CANNOT_TELL: i32 = 3;
+/// The measurements contradict each other: check each probe's place and that the air has settled.
+pub const SATLINE_LIMIT_CONTRADICTS: i32 = 4;
+/// A blower starts without warning and carries mains voltage: lock the power out before a hand goes in.
+pub const SATLINE_AIRFLOW_CAUTION_MOVING_PARTS: i32 = 1;
+/// Electrical work, and wiring a speed tap anew, follow local codes and belong to licensed practice.
+pub const SATLINE_AIRFLOW_CAUTION_LICENSED_PRACTICE: i32 = 2;
+/// Let the unit run until readings settle, registers open, the filter in place, the coil as wet or as dry as in the reading compared with.
+pub const SATLINE_AIRFLOW_CAUTION_SETTLE: i32 = 3;
+/// Return leaks and low airflow can draw combustion gas into the house: test draught and carbon monoxide where anything burns fuel.
+pub const SATLINE_AIRFLOW_CAUTION_COMBUSTION: i32 = 4;
+/// Superheat: suction line minus dew temperature, K.
+pub const SATLINE_GRID_TARGET_SUPERHEAT: i32 = 1;
+/// Subcooling: bubble minus liquid line temperature, K.
+pub const SATLINE_GRID_TARGET_SUBCOOLING: i32 = 2;
+/// Approach: liquid line minus outdoor dry bulb temperature, K.
+pub const SATLINE_GRID_TARGET_APPROACH: i32 = 3;
+/// Pressure at the liquid port, Pa absolute.
+pub const SATLINE_GRID_TARGET_LIQUID_PRESSURE: i32 = 4;
+/// Pressure at the discharge, Pa absolute.
+pub const SATLINE_GRID_TARGET_DISCHARGE_PRESSURE: i32 = 5;
+/// Pressure at the suction port, Pa absolute.
+pub const SATLINE_GRID_TARGET_SUCTION_PRESSURE: i32 = 6;
+/// Temperature of the discharge line, K.
+pub const SATLINE_GRID_TARGET_DISCHARGE_TEMPERATURE: i32 = 7;
+/// Temperature split: return minus supply dry bulb, K.
+pub const SATLINE_GRID_TARGET_TEMPERATURE_SPLIT: i32 = 8;
+/// Cooling or heating capacity, W.
+pub const SATLINE_GRID_TARGET_CAPACITY: i32 = 9;
+/// Electric power, W.
+pub const SATLINE_GRID_TARGET_POWER: i32 = 10;
+/// Outdoor dry bulb temperature, K.
+pub const SATLINE_GRID_AXIS_OUTDOOR_DRY_BULB: i32 = 1;
+/// Return dry bulb temperature, K.
+pub const SATLINE_GRID_AXIS_RETURN_DRY_BULB: i32 = 2;
+/// Return wet bulb temperature, K.
+pub const SATLINE_GRID_AXIS_RETURN_WET_BULB: i32 = 3;
+/// Pressure at the suction port, Pa absolute.
+pub const SATLINE_GRID_AXIS_SUCTION_PRESSURE: i32 = 4;
+/// Pressure at the liquid port, Pa absolute.
+pub const SATLINE_GRID_AXIS_LIQUID_PRESSURE: i32 = 5;
+/// Airflow over the indoor coil, m³/s.
+pub const SATLINE_GRID_AXIS_AIRFLOW: i32 = 6;
+/// Below the first row of the table: nothing is read beyond its ends.
+pub const SATLINE_GRID_GAP_BELOW_FIRST_ROW: i32 = 1;
+/// Above the last row of the table: nothing is read beyond its ends.
+pub const SATLINE_GRID_GAP_ABOVE_LAST_ROW: i32 = 2;
+/// Below the first column of the table: nothing is read beyond its ends.
+pub const SATLINE_GRID_GAP_BELOW_FIRST_COLUMN: i32 = 3;
+/// Above the last column of the table: nothing is read beyond its ends.
+pub const SATLINE_GRID_GAP_ABOVE_LAST_COLUMN: i32 = 4;
+/// The table is blank here: its maker gives no value, so there is none to test against.
+pub const SATLINE_GRID_GAP_BLANK: i32 = 5;
+/// There is no such row or column, and none between two of them.
+pub const SATLINE_GRID_GAP_BETWEEN_STEPS: i32 = 6;
+/// The inputs are too uncertain for this part of the table: within them it is blank or ends on both sides.
+pub const SATLINE_GRID_GAP_UNCERTAIN: i32 = 7;
+/// It is on target within the tolerance.
+pub const SATLINE_TARGET_OUTCOME_ON_TARGET: i32 = 1;
+/// It is below the target by more than the tolerance.
+pub const SATLINE_TARGET_OUTCOME_BELOW: i32 = 2;
+/// It is above the target by more than the tolerance.
+pub const SATLINE_TARGET_OUTCOME_ABOVE: i32 = 3;
+/// It is nearer to the end of the tolerance than the measurement can tell.
+pub const SATLINE_TARGET_OUTCOME_CANNOT_TELL: i32 = 4;
+/// The chart has no target at these conditions: weigh the charge in, or come back.
+pub const SATLINE_TARGET_OUTCOME_NO_VALID_TEST: i32 = 5;
+/// It delivers more, for the same conditions, than before.
+pub const SATLINE_GAIN_BETTER: i32 = 1;
+/// It delivers less, for the same conditions, than before.
+pub const SATLINE_GAIN_WORSE: i32 = 2;
+/// The difference is smaller than the measurement can tell.
+pub const SATLINE_GAIN_CANNOT_TELL: i32 = 3;
+/// Soft copper from a coil.
+pub const SATLINE_TEMPER_ANNEALED: i32 = 1;
+/// Hard copper in straight lengths.
+pub const SATLINE_TEMPER_DRAWN: i32 = 2;
+/// The line carries liquid.
+pub const SATLINE_LINE_PHASE_LIQUID: i32 = 1;
+/// The line carries vapour.
+pub const SATLINE_LINE_PHASE_VAPOR: i32 = 2;
+/// Add this much to the factory charge.
+pub const SATLINE_LINE_SET_ACTION_ADD: i32 = 1;
+/// Recover this much into a cylinder: the factory charge covers more than this line set holds. Never vent it.
+pub const SATLINE_LINE_SET_ACTION_RECOVER: i32 = 2;
+/// Leave the factory charge as it is: what the line set wants is less than its uncertainty.
+pub const SATLINE_LINE_SET_ACTION_NOTHING: i32 = 3;
+/// Weigh it on a scale, then verify the charge by subcooling or superheat as the unit's label says.
+pub const SATLINE_LINE_SET_ADVICE_WEIGH_THEN_VERIFY: i32 = 1;
+/// Look for the maker's own figures, the charge per length and the length that the factory charge covers: they rule over computed ones. Weigh it on a scale, then verify by subcooling or superheat.
+pub const SATLINE_LINE_SET_ADVICE_ASK_FOR_MAKERS_FIGURE: i32 = 2;
+/// The maker's figure and the computed one differ by more than their uncertainty: check refrigerant, tube sizes, metering device and the unit of the figure before weighing anything in.
+pub const SATLINE_LINE_SET_ADVICE_FIGURES_DIFFER: i32 = 3;
+/// Work on refrigerant and its records follow local codes and belong to licensed practice.
+pub const SATLINE_LINE_SET_CAUTION_LICENSED_PRACTICE: i32 = 1;
+/// Lines and cylinder are under pressure: gloves and eye protection.
+pub const SATLINE_LINE_SET_CAUTION_PRESSURE: i32 = 2;
+/// This refrigerant can burn: no ignition source, fresh air, a leak detector, and tools and cylinder rated for it.
+pub const SATLINE_LINE_SET_CAUTION_FLAMMABLE_REFRIGERANT: i32 = 3;
+/// The whole charge, factory and line set together, must stay within the limit for the smallest room it can leak into.
+pub const SATLINE_LINE_SET_CAUTION_ROOM_LIMIT: i32 = 4;
+/// This refrigerant is toxic: breathing protection and ventilation as its code asks.
+pub const SATLINE_LINE_SET_CAUTION_TOXIC_REFRIGERANT: i32 = 5;
+/// This is a blend: take it from the cylinder as liquid, and meter it into vapour before a running compressor.
+pub const SATLINE_LINE_SET_CAUTION_CHARGE_AS_LIQUID: i32 = 6;
+/// Carbon dioxide stands at several times the pressure of other refrigerants: only tube, fittings and hoses rated for it.
+pub const SATLINE_LINE_SET_CAUTION_HIGH_PRESSURE: i32 = 7;
 /// It lies between dew and bubble pressure within the uncertainty. That does not prove what is inside: other refrigerants and mixtures of refrigerants can have the same pressure.
 pub const SATLINE_STANDING_REASON_WITHIN_BAND: i32 = 1;
 /// It is the bubble pressure within the uncertainty, as it must be where most is liquid. That does not prove what is inside: other refrigerants and mixtures of refrigerants can have the same pressure.
@@ -527,6 +715,152 @@ pub const SATLINE_SAFETY_CAUTION_ELECTRICITY: i32 = 117;
 pub const SATLINE_SAFETY_CAUTION_HOT_SURFACES: i32 = 118;
 /// Local codes and the maker's instructions come first; this work belongs to licensed and certified people.
 pub const SATLINE_SAFETY_CAUTION_LICENSED_PRACTICE: i32 = 119;
+/// The pressure held: a drop larger than allowed would have shown.
+pub const SATLINE_PRESSURE_TEST_OUTCOME_PASS: i32 = 1;
+/// The pressure fell by more than temperature and uncertainty explain.
+pub const SATLINE_PRESSURE_TEST_OUTCOME_FAIL: i32 = 2;
+/// The test can tell neither a leak nor its absence.
+pub const SATLINE_PRESSURE_TEST_OUTCOME_CANNOT_TELL: i32 = 3;
+/// Corrected for temperature the pressure is what it was, and a leak larger than allowed would have shown.
+pub const SATLINE_PRESSURE_TEST_REASON_HELD: i32 = 1;
+/// Corrected for temperature the pressure fell by more than two standard uncertainties.
+pub const SATLINE_PRESSURE_TEST_REASON_FELL: i32 = 2;
+/// The drop that could hide in the uncertainty of gauge and thermometer is larger than the drop allowed.
+pub const SATLINE_PRESSURE_TEST_REASON_TOO_UNCERTAIN: i32 = 3;
+/// The test was shorter than asked for.
+pub const SATLINE_PRESSURE_TEST_REASON_TOO_SHORT: i32 = 4;
+/// Corrected for temperature the pressure rose: the gas was not at the probes' temperature, or the cylinder's valve was open.
+pub const SATLINE_PRESSURE_TEST_REASON_ROSE: i32 = 5;
+/// Release the nitrogen slowly to the open air, then evacuate.
+pub const SATLINE_PRESSURE_TEST_ADVICE_RELEASE_AND_EVACUATE: i32 = 1;
+/// Find the leak with bubble solution at every joint, valve core and flare; release the pressure before touching a joint.
+pub const SATLINE_PRESSURE_TEST_ADVICE_FIND_LEAK: i32 = 2;
+/// Leave it standing longer, with probes fastened to shaded tubes and insulated, and a gauge of finer scale; read when the temperature is again near that of the first reading.
+pub const SATLINE_PRESSURE_TEST_ADVICE_WATCH_LONGER: i32 = 3;
+/// Close the cylinder and take its hose off, wait until tubes and gas have one temperature, and start again.
+pub const SATLINE_PRESSURE_TEST_ADVICE_REPEAT: i32 = 4;
+/// Test pressure, holding time and records follow local codes and the maker's instructions, and belong to licensed practice.
+pub const SATLINE_PRESSURE_TEST_CAUTION_LICENSED_PRACTICE: i32 = 1;
+/// A full nitrogen cylinder holds 150 bar and more: never connect it without a pressure regulator and a relief valve set at or below the test pressure's limit.
+pub const SATLINE_PRESSURE_TEST_CAUTION_REGULATOR: i32 = 2;
+/// Never use oxygen or compressed air: with oil they explode; air also brings moisture in. Never use a burning gas.
+pub const SATLINE_PRESSURE_TEST_CAUTION_NEVER_OXYGEN_OR_AIR: i32 = 3;
+/// Compressed gas stores energy that liquid does not: raise the pressure in steps, stand clear, and never tighten or strike a joint under pressure.
+pub const SATLINE_PRESSURE_TEST_CAUTION_STAND_CLEAR: i32 = 4;
+/// The weakest part decides: close off or take out compressors, valves, hoses and controls that are not rated for the test pressure.
+pub const SATLINE_PRESSURE_TEST_CAUTION_WEAKEST_PART: i32 = 5;
+/// Nitrogen cannot be smelled and displaces air: vent it outdoors or with plenty of fresh air.
+pub const SATLINE_PRESSURE_TEST_CAUTION_SUFFOCATION: i32 = 6;
+/// Shut in gas rises with the sun: fill so that at the warmest it stays below the low-side design pressure.
+pub const SATLINE_PRESSURE_TEST_CAUTION_WILL_RISE: i32 = 7;
+/// The vacuum held.
+pub const SATLINE_DECAY_OUTCOME_PASS: i32 = 1;
+/// The vacuum did not hold, or was never reached.
+pub const SATLINE_DECAY_OUTCOME_FAIL: i32 = 2;
+/// The test can tell neither a tight, dry unit nor its contrary.
+pub const SATLINE_DECAY_OUTCOME_CANNOT_TELL: i32 = 3;
+/// After the time asked for, the pressure was below the limit by more than the uncertainty.
+pub const SATLINE_DECAY_REASON_HELD: i32 = 1;
+/// The pressure rose above the limit by more than the uncertainty.
+pub const SATLINE_DECAY_REASON_ABOVE_LIMIT: i32 = 2;
+/// The pressure at isolation was above the target by more than the uncertainty: the evacuation was not finished.
+pub const SATLINE_DECAY_REASON_NOT_PULLED_DOWN: i32 = 3;
+/// The pressure was not watched for the time asked for.
+pub const SATLINE_DECAY_REASON_TOO_SHORT: i32 = 4;
+/// The last pressure and the limit differ by less than the uncertainty of the gauge.
+pub const SATLINE_DECAY_REASON_NEAR_LIMIT: i32 = 5;
+/// The pressure is below the limit, but on its way above it before long.
+pub const SATLINE_DECAY_REASON_STILL_RISING: i32 = 6;
+/// At the coldest tube water or ice has less vapour pressure than the limit: a held vacuum does not show that it is dry.
+pub const SATLINE_DECAY_REASON_TOO_COLD_TO_SEE_WATER: i32 = 7;
+/// An isolated unit cannot lose pressure: the valve to the pump is open, the gauge drifts, or vapour goes into the oil.
+pub const SATLINE_DECAY_REASON_FELL: i32 = 8;
+/// The pressure did not change beyond the gauge's noise.
+pub const SATLINE_DECAY_BEHAVIOUR_STEADY: i32 = 1;
+/// The pressure rose in a straight line; no curve that levels off within about twice the time watched fits it.
+pub const SATLINE_DECAY_BEHAVIOUR_STRAIGHT: i32 = 2;
+/// The pressure rose and levelled off.
+pub const SATLINE_DECAY_BEHAVIOUR_LEVELLING_OFF: i32 = 3;
+/// The pressure began to level off and then went on rising in a straight line.
+pub const SATLINE_DECAY_BEHAVIOUR_BOTH: i32 = 4;
+/// The pressure rose; whether straight or levelling off cannot be told yet.
+pub const SATLINE_DECAY_BEHAVIOUR_UNDECIDED: i32 = 5;
+/// The pressure fell.
+pub const SATLINE_DECAY_BEHAVIOUR_FALLING: i32 = 6;
+/// A leak: a straight rise goes on for hours, up to the air's pressure.
+pub const SATLINE_DECAY_CAUSE_LEAK: i32 = 1;
+/// Water or ice at the coldest tube: the pressure levels off at its vapour pressure there.
+pub const SATLINE_DECAY_CAUSE_MOISTURE: i32 = 2;
+/// Gas that leaves oil, hoses or desiccant, or pressure evening out between near and far parts.
+pub const SATLINE_DECAY_CAUSE_OUTGASSING: i32 = 3;
+/// Water under oil or ice that evaporates slowly: it can rise in a straight line too until it nears its vapour pressure.
+pub const SATLINE_DECAY_CAUSE_SLOW_MOISTURE: i32 = 4;
+/// Go on to charging; break the vacuum with refrigerant, not with air.
+pub const SATLINE_DECAY_ADVICE_CHARGE: i32 = 1;
+/// Fill with dry nitrogen for a pressure test and find the leak.
+pub const SATLINE_DECAY_ADVICE_FIND_LEAK: i32 = 2;
+/// Break the vacuum with dry nitrogen, change the pump's oil, warm the coldest parts, and evacuate again.
+pub const SATLINE_DECAY_ADVICE_BREAK_WITH_NITROGEN: i32 = 3;
+/// Pump longer through short, wide hoses with the valve cores out, then isolate and watch again.
+pub const SATLINE_DECAY_ADVICE_PUMP_LONGER: i32 = 4;
+/// Keep it isolated and watch longer, at least for the time stated.
+pub const SATLINE_DECAY_ADVICE_WATCH_LONGER: i32 = 5;
+/// Warm the coldest part above freezing, or repeat in milder weather, and watch again.
+pub const SATLINE_DECAY_ADVICE_WARM: i32 = 6;
+/// Check that the pump is shut off and that the gauge is clean, warm and connected away from the pump; then watch again.
+pub const SATLINE_DECAY_ADVICE_CHECK_GAUGE: i32 = 7;
+/// Evacuation and its records follow local codes and the maker's instructions, and belong to licensed practice; refrigerant is recovered first, never vented.
+pub const SATLINE_DECAY_CAUTION_LICENSED_PRACTICE: i32 = 1;
+/// Never start a compressor, nor test its windings with high voltage, while it stands in a vacuum: they arc and burn.
+pub const SATLINE_DECAY_CAUTION_NO_MOTOR_IN_VACUUM: i32 = 2;
+/// Measure with an electronic vacuum gauge at the far side of the unit, hoses off: a gauge at the pump reads the pump, and rubber hoses outgas.
+pub const SATLINE_DECAY_CAUTION_GAUGE_AWAY: i32 = 3;
+/// Below 611 Pa (4600 microns) water freezes: ice gives off vapour slowly, and its pressure can be below the target although it is wet.
+pub const SATLINE_DECAY_CAUTION_WATER_FREEZES: i32 = 4;
+/// Soft tube, as it comes in coils.
+pub const SATLINE_TUBE_TEMPER_ANNEALED: i32 = 1;
+/// Hard tube, as it comes in straight lengths.
+pub const SATLINE_TUBE_TEMPER_DRAWN: i32 = 2;
+/// Brazed or welded: the flame anneals the tube, which then counts as soft.
+pub const SATLINE_TUBE_JOINT_BRAZED: i32 = 1;
+/// Joined without a flame, by flares or pressed fittings: the tube keeps its temper.
+pub const SATLINE_TUBE_JOINT_UNHEATED: i32 = 2;
+/// The tube is rated for the design pressure.
+pub const SATLINE_TUBE_OUTCOME_SUFFICIENT: i32 = 1;
+/// The tube is not rated for the design pressure: use a thicker wall or a smaller size.
+pub const SATLINE_TUBE_OUTCOME_INSUFFICIENT: i32 = 2;
+/// Rated for the design pressure with its nominal wall only, not with the least wall that the tolerance allows.
+pub const SATLINE_TUBE_OUTCOME_MARGINAL: i32 = 3;
+/// Tube, fittings and their ratings follow local codes and the maker's instructions, and belong to licensed practice.
+pub const SATLINE_TUBE_CAUTION_LICENSED_PRACTICE: i32 = 1;
+/// Fittings, valves, hoses and dents may hold less than the tube: the weakest part decides.
+pub const SATLINE_TUBE_CAUTION_WEAKEST_PART: i32 = 2;
+/// In heating, the vapour line of a heat pump is its discharge line: it must hold the high-side design pressure at discharge temperature.
+pub const SATLINE_TUBE_CAUTION_VAPOUR_LINE_IS_DISCHARGE: i32 = 3;
+/// This holds for seamless copper tube of air-conditioning quality: not for aluminium, coated or corroded tube.
+pub const SATLINE_TUBE_CAUTION_COPPER_ONLY: i32 = 4;
+/// Whether the liquid flashes is not known.
+pub const SATLINE_LINE_FLASH_UNKNOWN: i32 = 1;
+/// The liquid flashes: bubbles in a sight glass, a hiss, frost or sweat from there on.
+pub const SATLINE_LINE_FLASH_FLASHING: i32 = 2;
+/// The line is known to be subcooled at the second clamp.
+pub const SATLINE_LINE_FLASH_SUBCOOLED: i32 = 3;
+/// The liquid flashes and cools: the pressure falls between the clamps by at least the amount stated. Look for a clogged drier, a kink or a half-closed valve between them.
+pub const SATLINE_LINE_DROP_OUTCOME_PRESSURE_DROP: i32 = 1;
+/// If the liquid flashes between the clamps, the pressure falls by at least the amount stated; if it stays subcooled, the line only loses heat. Look for bubbles, frost or sweat, or measure the pressure.
+pub const SATLINE_LINE_DROP_OUTCOME_DROP_IF_FLASHING: i32 = 2;
+/// A line that stays subcooled cools or warms by heat exchange, hardly by losing pressure: its temperatures say nothing about its pressure.
+pub const SATLINE_LINE_DROP_OUTCOME_HEAT_EXCHANGE: i32 = 3;
+/// There is no drop of temperature beyond the uncertainty. That does not prove that nothing restricts the line: a subcooled liquid loses pressure with hardly any cooling.
+pub const SATLINE_LINE_DROP_OUTCOME_NO_EVIDENCE: i32 = 4;
+/// The line warms along its way, by heat from outside: that can hide a drop, and says nothing about the pressure.
+pub const SATLINE_LINE_DROP_OUTCOME_WARMED: i32 = 5;
+/// Work on refrigerant circuits follows local codes and belongs to licensed practice.
+pub const SATLINE_LINE_DROP_CAUTION_LICENSED_PRACTICE: i32 = 1;
+/// Both clamps need clean metal and insulation: in hot or cold air each reads towards the air.
+pub const SATLINE_LINE_DROP_CAUTION_CLAMPS_IN_AIR: i32 = 2;
+/// This refrigerant can burn: no ignition source, fresh air, and a leak detector, before a drier is opened.
+pub const SATLINE_LINE_DROP_CAUTION_FLAMMABLE_REFRIGERANT: i32 = 3;
 /// Value: superheat.
 pub const SATLINE_VALUE_SUPERHEAT_K: i32 = 0;
 /// Value: subcooling.
@@ -663,7 +997,211 @@ pub const SATLINE_NUMBER_OF_POSSIBLE_REFRIGERANTS_HIGHEST_REFRIGERANTS: f64 = 16
 pub const SATLINE_FULL_CHARGE_OF_THE_APPLIANCE_LOWEST_KG: f64 = 0.0;
 /// The highest accepted full charge of the appliance, kg.
 pub const SATLINE_FULL_CHARGE_OF_THE_APPLIANCE_HIGHEST_KG: f64 = 20000.0;
+/// The lowest accepted static pressure difference of air, Pa.
+pub const SATLINE_STATIC_PRESSURE_DIFFERENCE_OF_AIR_LOWEST_PA: f64 = 1.0;
+/// The highest accepted static pressure difference of air, Pa.
+pub const SATLINE_STATIC_PRESSURE_DIFFERENCE_OF_AIR_HIGHEST_PA: f64 = 2500.0;
+/// The lowest accepted external static pressure, Pa.
+pub const SATLINE_EXTERNAL_STATIC_PRESSURE_LOWEST_PA: f64 = 0.0;
+/// The highest accepted external static pressure, Pa.
+pub const SATLINE_EXTERNAL_STATIC_PRESSURE_HIGHEST_PA: f64 = 2500.0;
+/// The lowest accepted speed tap, number.
+pub const SATLINE_SPEED_TAP_LOWEST_NUMBER: f64 = 0.0;
+/// The highest accepted speed tap, number.
+pub const SATLINE_SPEED_TAP_HIGHEST_NUMBER: f64 = 64.0;
+/// The lowest accepted fan speed ratio, 1.
+pub const SATLINE_FAN_SPEED_RATIO_LOWEST_1: f64 = 0.2;
+/// The highest accepted fan speed ratio, 1.
+pub const SATLINE_FAN_SPEED_RATIO_HIGHEST_1: f64 = 5.0;
+/// The lowest accepted air density ratio, 1.
+pub const SATLINE_AIR_DENSITY_RATIO_LOWEST_1: f64 = 0.5;
+/// The highest accepted air density ratio, 1.
+pub const SATLINE_AIR_DENSITY_RATIO_HIGHEST_1: f64 = 2.0;
+/// The lowest accepted limit of fan power, W/cfm.
+pub const SATLINE_LIMIT_OF_FAN_POWER_LOWEST_W_CFM: f64 = 0.05;
+/// The highest accepted limit of fan power, W/cfm.
+pub const SATLINE_LIMIT_OF_FAN_POWER_HIGHEST_W_CFM: f64 = 5.0;
+/// The lowest accepted resistance over that when clean, 1.
+pub const SATLINE_RESISTANCE_OVER_THAT_WHEN_CLEAN_LOWEST_1: f64 = 1.0;
+/// The highest accepted resistance over that when clean, 1.
+pub const SATLINE_RESISTANCE_OVER_THAT_WHEN_CLEAN_HIGHEST_1: f64 = 20.0;
+/// The lowest accepted humidity ratio of leaking return air, kg/kg.
+pub const SATLINE_HUMIDITY_RATIO_OF_LEAKING_RETURN_AIR_LOWEST_KG_KG: f64 = 0.0;
+/// The highest accepted humidity ratio of leaking return air, kg/kg.
+pub const SATLINE_HUMIDITY_RATIO_OF_LEAKING_RETURN_AIR_HIGHEST_KG_KG: f64 = 0.2;
+/// The lowest accepted limit of return leakage, kg/kg.
+pub const SATLINE_LIMIT_OF_RETURN_LEAKAGE_LOWEST_KG_KG: f64 = 0.0;
+/// The highest accepted limit of return leakage, kg/kg.
+pub const SATLINE_LIMIT_OF_RETURN_LEAKAGE_HIGHEST_KG_KG: f64 = 1.0;
+/// The lowest accepted tolerance of a target, of the target.
+pub const SATLINE_TOLERANCE_OF_A_TARGET_LOWEST_OF_THE_TARGET: f64 = 0.0;
+/// The highest accepted tolerance of a target, of the target.
+pub const SATLINE_TOLERANCE_OF_A_TARGET_HIGHEST_OF_THE_TARGET: f64 = 1000000.0;
+/// The lowest accepted return wet bulb of an expected capacity, K.
+pub const SATLINE_RETURN_WET_BULB_OF_AN_EXPECTED_CAPACITY_LOWEST_K: f64 = 285.15;
+/// The highest accepted return wet bulb of an expected capacity, K.
+pub const SATLINE_RETURN_WET_BULB_OF_AN_EXPECTED_CAPACITY_HIGHEST_K: f64 = 297.15;
+/// The lowest accepted outdoor dry bulb of an expected capacity, K.
+pub const SATLINE_OUTDOOR_DRY_BULB_OF_AN_EXPECTED_CAPACITY_LOWEST_K: f64 = 291.15;
+/// The highest accepted outdoor dry bulb of an expected capacity, K.
+pub const SATLINE_OUTDOOR_DRY_BULB_OF_AN_EXPECTED_CAPACITY_HIGHEST_K: f64 = 319.15;
+/// The lowest accepted relative change of capacity, 1/K.
+pub const SATLINE_RELATIVE_CHANGE_OF_CAPACITY_LOWEST_1_K: f64 = -0.1;
+/// The highest accepted relative change of capacity, 1/K.
+pub const SATLINE_RELATIVE_CHANGE_OF_CAPACITY_HIGHEST_1_K: f64 = 0.1;
+/// The lowest accepted shared part of an uncertainty, 1.
+pub const SATLINE_SHARED_PART_OF_AN_UNCERTAINTY_LOWEST_1: f64 = 0.0;
+/// The highest accepted shared part of an uncertainty, 1.
+pub const SATLINE_SHARED_PART_OF_AN_UNCERTAINTY_HIGHEST_1: f64 = 1.0;
+/// The lowest accepted relative deviation of the charge, kg/kg.
+pub const SATLINE_RELATIVE_DEVIATION_OF_THE_CHARGE_LOWEST_KG_KG: f64 = -0.3;
+/// The highest accepted relative deviation of the charge, kg/kg.
+pub const SATLINE_RELATIVE_DEVIATION_OF_THE_CHARGE_HIGHEST_KG_KG: f64 = 0.3;
+/// The lowest accepted indoor dry bulb of a charge fault, K.
+pub const SATLINE_INDOOR_DRY_BULB_OF_A_CHARGE_FAULT_LOWEST_K: f64 = 293.15;
+/// The highest accepted indoor dry bulb of a charge fault, K.
+pub const SATLINE_INDOOR_DRY_BULB_OF_A_CHARGE_FAULT_HIGHEST_K: f64 = 301.15;
+/// The lowest accepted outdoor dry bulb of a charge fault, K.
+pub const SATLINE_OUTDOOR_DRY_BULB_OF_A_CHARGE_FAULT_LOWEST_K: f64 = 293.15;
+/// The highest accepted outdoor dry bulb of a charge fault, K.
+pub const SATLINE_OUTDOOR_DRY_BULB_OF_A_CHARGE_FAULT_HIGHEST_K: f64 = 313.15;
+/// The lowest accepted lines of a table axis, lines.
+pub const SATLINE_LINES_OF_A_TABLE_AXIS_LOWEST_LINES: f64 = 1.0;
+/// The highest accepted lines of a table axis, lines.
+pub const SATLINE_LINES_OF_A_TABLE_AXIS_HIGHEST_LINES: f64 = 256.0;
+/// The lowest accepted superheat or subcooling of a cycle, K.
+pub const SATLINE_SUPERHEAT_OR_SUBCOOLING_OF_A_CYCLE_LOWEST_K: f64 = 0.0;
+/// The highest accepted superheat or subcooling of a cycle, K.
+pub const SATLINE_SUPERHEAT_OR_SUBCOOLING_OF_A_CYCLE_HIGHEST_K: f64 = 60.0;
+/// The lowest accepted isentropic efficiency, W/W.
+pub const SATLINE_ISENTROPIC_EFFICIENCY_LOWEST_W_W: f64 = 0.2;
+/// The highest accepted isentropic efficiency, W/W.
+pub const SATLINE_ISENTROPIC_EFFICIENCY_HIGHEST_W_W: f64 = 1.0;
+/// The lowest accepted useful share of the superheat, K/K.
+pub const SATLINE_USEFUL_SHARE_OF_THE_SUPERHEAT_LOWEST_K_K: f64 = 0.0;
+/// The highest accepted useful share of the superheat, K/K.
+pub const SATLINE_USEFUL_SHARE_OF_THE_SUPERHEAT_HIGHEST_K_K: f64 = 1.0;
+/// The lowest accepted charge ratio, kg/kg.
+pub const SATLINE_CHARGE_RATIO_LOWEST_KG_KG: f64 = 0.1;
+/// The highest accepted charge ratio, kg/kg.
+pub const SATLINE_CHARGE_RATIO_HIGHEST_KG_KG: f64 = 10.0;
+/// The lowest accepted starting share of the charge, kg/kg.
+pub const SATLINE_STARTING_SHARE_OF_THE_CHARGE_LOWEST_KG_KG: f64 = 0.1;
+/// The highest accepted starting share of the charge, kg/kg.
+pub const SATLINE_STARTING_SHARE_OF_THE_CHARGE_HIGHEST_KG_KG: f64 = 1.0;
+/// The lowest accepted inside diameter of the tube, m.
+pub const SATLINE_INSIDE_DIAMETER_OF_THE_TUBE_LOWEST_M: f64 = 0.0005;
+/// The highest accepted inside diameter of the tube, m.
+pub const SATLINE_INSIDE_DIAMETER_OF_THE_TUBE_HIGHEST_M: f64 = 0.3;
+/// The lowest accepted outside diameter of the tube, m.
+pub const SATLINE_OUTSIDE_DIAMETER_OF_THE_TUBE_LOWEST_M: f64 = 0.001;
+/// The highest accepted outside diameter of the tube, m.
+pub const SATLINE_OUTSIDE_DIAMETER_OF_THE_TUBE_HIGHEST_M: f64 = 0.31;
+/// The lowest accepted wall thickness of the tube, m.
+pub const SATLINE_WALL_THICKNESS_OF_THE_TUBE_LOWEST_M: f64 = 1e-5;
+/// The highest accepted wall thickness of the tube, m.
+pub const SATLINE_WALL_THICKNESS_OF_THE_TUBE_HIGHEST_M: f64 = 0.02;
+/// The lowest accepted length of the line set, m.
+pub const SATLINE_LENGTH_OF_THE_LINE_SET_LOWEST_M: f64 = 0.0;
+/// The highest accepted length of the line set, m.
+pub const SATLINE_LENGTH_OF_THE_LINE_SET_HIGHEST_M: f64 = 300.0;
+/// The lowest accepted length that the factory charge covers, m.
+pub const SATLINE_LENGTH_THAT_THE_FACTORY_CHARGE_COVERS_LOWEST_M: f64 = 0.0;
+/// The highest accepted length that the factory charge covers, m.
+pub const SATLINE_LENGTH_THAT_THE_FACTORY_CHARGE_COVERS_HIGHEST_M: f64 = 100.0;
+/// The lowest accepted uncertainty of the length, m.
+pub const SATLINE_UNCERTAINTY_OF_THE_LENGTH_LOWEST_M: f64 = 0.0;
+/// The highest accepted uncertainty of the length, m.
+pub const SATLINE_UNCERTAINTY_OF_THE_LENGTH_HIGHEST_M: f64 = 30.0;
+/// The lowest accepted charge per length of line set, kg/m.
+pub const SATLINE_CHARGE_PER_LENGTH_OF_LINE_SET_LOWEST_KG_M: f64 = 0.0;
+/// The highest accepted charge per length of line set, kg/m.
+pub const SATLINE_CHARGE_PER_LENGTH_OF_LINE_SET_HIGHEST_KG_M: f64 = 30.0;
 /// The lowest accepted time since the last change, min.
 pub const SATLINE_TIME_SINCE_THE_LAST_CHANGE_LOWEST_MIN: f64 = 0.0;
 /// The highest accepted time since the last change, min.
 pub const SATLINE_TIME_SINCE_THE_LAST_CHANGE_HIGHEST_MIN: f64 = 1000000.0;
+/// The lowest accepted relative humidity, Pa/Pa.
+pub const SATLINE_RELATIVE_HUMIDITY_LOWEST_PA_PA: f64 = 0.0;
+/// The highest accepted relative humidity, Pa/Pa.
+pub const SATLINE_RELATIVE_HUMIDITY_HIGHEST_PA_PA: f64 = 1.0;
+/// The lowest accepted humidity ratio, kg/kg.
+pub const SATLINE_HUMIDITY_RATIO_LOWEST_KG_KG: f64 = 0.0;
+/// The highest accepted humidity ratio, kg/kg.
+pub const SATLINE_HUMIDITY_RATIO_HIGHEST_KG_KG: f64 = 1.2;
+/// The lowest accepted dew point temperature, K.
+pub const SATLINE_DEW_POINT_TEMPERATURE_LOWEST_K: f64 = 173.15;
+/// The highest accepted dew point temperature, K.
+pub const SATLINE_DEW_POINT_TEMPERATURE_HIGHEST_K: f64 = 373.15;
+/// The lowest accepted blower power, W.
+pub const SATLINE_BLOWER_POWER_LOWEST_W: f64 = 0.0;
+/// The highest accepted blower power, W.
+pub const SATLINE_BLOWER_POWER_HIGHEST_W: f64 = 100000.0;
+/// The lowest accepted airflow per capacity, m3/(s W).
+pub const SATLINE_AIRFLOW_PER_CAPACITY_LOWEST_M3_S_W: f64 = 1e-6;
+/// The highest accepted airflow per capacity, m3/(s W).
+pub const SATLINE_AIRFLOW_PER_CAPACITY_HIGHEST_M3_S_W: f64 = 0.001;
+/// The lowest accepted mass flow of refrigerant, kg/s.
+pub const SATLINE_MASS_FLOW_OF_REFRIGERANT_LOWEST_KG_S: f64 = 1e-5;
+/// The highest accepted mass flow of refrigerant, kg/s.
+pub const SATLINE_MASS_FLOW_OF_REFRIGERANT_HIGHEST_KG_S: f64 = 20.0;
+/// The lowest accepted share of the work that stays in the gas, W/W.
+pub const SATLINE_SHARE_OF_THE_WORK_THAT_STAYS_IN_THE_GAS_LOWEST_W_W: f64 = 0.3;
+/// The highest accepted share of the work that stays in the gas, W/W.
+pub const SATLINE_SHARE_OF_THE_WORK_THAT_STAYS_IN_THE_GAS_HIGHEST_W_W: f64 = 1.0;
+/// The lowest accepted absolute pressure of nitrogen, Pa.
+pub const SATLINE_ABSOLUTE_PRESSURE_OF_NITROGEN_LOWEST_PA: f64 = 1000.0;
+/// The highest accepted absolute pressure of nitrogen, Pa.
+pub const SATLINE_ABSOLUTE_PRESSURE_OF_NITROGEN_HIGHEST_PA: f64 = 15000000.0;
+/// The lowest accepted temperature of nitrogen, K.
+pub const SATLINE_TEMPERATURE_OF_NITROGEN_LOWEST_K: f64 = 200.0;
+/// The highest accepted temperature of nitrogen, K.
+pub const SATLINE_TEMPERATURE_OF_NITROGEN_HIGHEST_K: f64 = 400.0;
+/// The lowest accepted number of tube temperatures, places.
+pub const SATLINE_NUMBER_OF_TUBE_TEMPERATURES_LOWEST_PLACES: f64 = 1.0;
+/// The highest accepted number of tube temperatures, places.
+pub const SATLINE_NUMBER_OF_TUBE_TEMPERATURES_HIGHEST_PLACES: f64 = 16.0;
+/// The lowest accepted duration of the pressure test, s.
+pub const SATLINE_DURATION_OF_THE_PRESSURE_TEST_LOWEST_S: f64 = 60.0;
+/// The highest accepted duration of the pressure test, s.
+pub const SATLINE_DURATION_OF_THE_PRESSURE_TEST_HIGHEST_S: f64 = 2600000.0;
+/// The lowest accepted drop allowed in a pressure test, Pa.
+pub const SATLINE_DROP_ALLOWED_IN_A_PRESSURE_TEST_LOWEST_PA: f64 = 0.0;
+/// The highest accepted drop allowed in a pressure test, Pa.
+pub const SATLINE_DROP_ALLOWED_IN_A_PRESSURE_TEST_HIGHEST_PA: f64 = 1000000.0;
+/// The lowest accepted internal volume, m3.
+pub const SATLINE_INTERNAL_VOLUME_LOWEST_M3: f64 = 1e-5;
+/// The highest accepted internal volume, m3.
+pub const SATLINE_INTERNAL_VOLUME_HIGHEST_M3: f64 = 10.0;
+/// The lowest accepted absolute pressure of an evacuated unit, Pa.
+pub const SATLINE_ABSOLUTE_PRESSURE_OF_AN_EVACUATED_UNIT_LOWEST_PA: f64 = 0.0;
+/// The highest accepted absolute pressure of an evacuated unit, Pa.
+pub const SATLINE_ABSOLUTE_PRESSURE_OF_AN_EVACUATED_UNIT_HIGHEST_PA: f64 = 110000.0;
+/// The lowest accepted number of pressures after isolation, readings.
+pub const SATLINE_NUMBER_OF_PRESSURES_AFTER_ISOLATION_LOWEST_READINGS: f64 = 5.0;
+/// The highest accepted number of pressures after isolation, readings.
+pub const SATLINE_NUMBER_OF_PRESSURES_AFTER_ISOLATION_HIGHEST_READINGS: f64 = 10000.0;
+/// The lowest accepted time of a pressure after isolation, s.
+pub const SATLINE_TIME_OF_A_PRESSURE_AFTER_ISOLATION_LOWEST_S: f64 = 0.0;
+/// The highest accepted time of a pressure after isolation, s.
+pub const SATLINE_TIME_OF_A_PRESSURE_AFTER_ISOLATION_HIGHEST_S: f64 = 1000000.0;
+/// The lowest accepted limit of a vacuum, Pa.
+pub const SATLINE_LIMIT_OF_A_VACUUM_LOWEST_PA: f64 = 1.0;
+/// The highest accepted limit of a vacuum, Pa.
+pub const SATLINE_LIMIT_OF_A_VACUUM_HIGHEST_PA: f64 = 5000.0;
+/// The lowest accepted noise of the vacuum gauge, Pa.
+pub const SATLINE_NOISE_OF_THE_VACUUM_GAUGE_LOWEST_PA: f64 = 0.001;
+/// The highest accepted noise of the vacuum gauge, Pa.
+pub const SATLINE_NOISE_OF_THE_VACUUM_GAUGE_HIGHEST_PA: f64 = 1000.0;
+/// The lowest accepted uncertainty of the vacuum gauge as a share of its reading, Pa/Pa.
+pub const SATLINE_UNCERTAINTY_OF_THE_VACUUM_GAUGE_AS_A_SHARE_OF_ITS_READING_LOWEST_PA_PA: f64 = 0.0;
+/// The highest accepted uncertainty of the vacuum gauge as a share of its reading, Pa/Pa.
+pub const SATLINE_UNCERTAINTY_OF_THE_VACUUM_GAUGE_AS_A_SHARE_OF_ITS_READING_HIGHEST_PA_PA: f64 = 0.5;
+/// The lowest accepted temperature of water or ice, K.
+pub const SATLINE_TEMPERATURE_OF_WATER_OR_ICE_LOWEST_K: f64 = 173.15;
+/// The highest accepted temperature of water or ice, K.
+pub const SATLINE_TEMPERATURE_OF_WATER_OR_ICE_HIGHEST_K: f64 = 473.15;
+/// The lowest accepted temperature of the tube, K.
+pub const SATLINE_TEMPERATURE_OF_THE_TUBE_LOWEST_K: f64 = 244.26;
+/// The highest accepted temperature of the tube, K.
+pub const SATLINE_TEMPERATURE_OF_THE_TUBE_HIGHEST_K: f64 = 477.6;

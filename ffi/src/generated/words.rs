@@ -172,6 +172,185 @@ pub extern "C" fn satline_needed_for_sentence(number: i32) -> *const c_char {
     text.as_ptr()
 }
 
+/// SATLINE_RETROFIT_OUTCOME_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_retrofit_outcome_sentence(number: i32) -> *const c_char {
+    let text = match number {
+        1 => c"Nothing looked at here speaks against it; the maker, the label and the local code still decide.",
+        2 => c"Do not do this: the reasons say why.",
+        3 => c"It cannot be told until what the reason names is known.",
+        _ => c"unknown",
+    };
+    text.as_ptr()
+}
+
+/// SATLINE_RETROFIT_REASON_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_retrofit_reason_sentence(number: i32) -> *const c_char {
+    let text = match number {
+        1 => c"A unit made for a refrigerant that does not burn must not be filled with one that does: its relays, wiring, room and charge were never judged for it.",
+        2 => c"The new refrigerant burns more readily than the one that the unit was made for.",
+        3 => c"The safety class of the new refrigerant is not known here, so it is taken to burn.",
+        4 => c"The new refrigerant is of higher toxicity (class B) than the one the unit was made for.",
+        5 => c"The condensing pressure would be above the design pressure of the high side.",
+        6 => c"At rest and hot, the pressure would be above the design pressure of the high side.",
+        7 => c"At rest, the pressure would be above the design pressure of the low side.",
+        8 => c"The new refrigerant is above its critical temperature when the unit stands in the heat: its pressure at rest is then set by charge and volume, not by a saturation line.",
+        9 => c"The new refrigerant has the higher pressure and no design pressure was given: read it off the unit's plate.",
+        10 => c"The new refrigerant's pressures are no higher than the old one's.",
+        11 => c"Running and at rest, the pressures are within the design pressure given.",
+        12 => c"The evaporating pressure would be below the standard atmosphere, where the old one's was not: any leak draws air and water in.",
+        _ => c"unknown",
+    };
+    text.as_ptr()
+}
+
+/// SATLINE_RETROFIT_CAUTION_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_retrofit_caution_sentence(number: i32) -> *const c_char {
+    let text = match number {
+        1 => c"Changing the refrigerant of a unit is for licensed people under the local code, which may forbid it; ask the unit's maker first.",
+        2 => c"Label the unit with the new refrigerant, its mass and its oil, and take the old label's figures out of use.",
+        3 => c"Recover all of the old refrigerant, evacuate, and never top one refrigerant up with another.",
+        4 => c"The new refrigerant commonly needs another kind of oil: old oil that does not come back starves the compressor. Ask its maker, and how little of the old oil may stay.",
+        5 => c"Where the mineral oil stays, watch the oil level: with long lines, risers or a suction accumulator it may not come back.",
+        6 => c"Seals that swelled in a refrigerant with chlorine shrink and leak in one without: renew O-rings, valve cores and caps, and the filter-drier, and search for leaks again after a while.",
+        7 => c"The new refrigerant burns: unit, room, charge, tools and cylinder must be rated for it, and the local code allow it.",
+        8 => c"A blend with glide leaves the cylinder as liquid, metered to vapour before a running compressor; take superheat from dew and subcooling from bubble.",
+        9 => c"The discharge would be hotter than the limit given: oil and valves suffer. Lower the superheat or do not do it.",
+        10 => c"The metering device would be too small or too large by more than a tenth: change the orifice or the valve, or its setting.",
+        11 => c"The capacity of the same compressor changes by more than a tenth: check the load, the airflow and the motor's current.",
+        12 => c"Properties of one of the blends rest on an estimated parameter and are less certain: leave a margin to every limit.",
+        13 => c"No design pressure was given, so none was checked: read it off the unit's plate, relief valves and switches included.",
+        14 => c"Set pressure switches and controls, and check the relief device, for the new refrigerant's pressures.",
+        _ => c"unknown",
+    };
+    text.as_ptr()
+}
+
+/// SATLINE_OIL_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_oil_sentence(number: i32) -> *const c_char {
+    let text = match number {
+        1 => c"Mineral oil or alkylbenzene.",
+        2 => c"Alkylbenzene or polyolester.",
+        3 => c"Polyolester; it draws water from the air, so keep it closed.",
+        4 => c"Polyolester; the hydrocarbon in the blend may carry mineral oil back in compact units, not in long lines or tall risers.",
+        5 => c"Polyolester, or polyalkylene glycol where the compressor was made for it (vehicles, carbon dioxide): never one in place of the other without the maker's word.",
+        6 => c"Not known here: ask the compressor's maker.",
+        _ => c"unknown",
+    };
+    text.as_ptr()
+}
+
+/// SATLINE_LIMIT_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_limit_sentence(number: i32) -> *const c_char {
+    let text = match number {
+        1 => c"It is within the limit.",
+        2 => c"It is above the limit.",
+        3 => c"It is nearer to the limit than the measurement can tell: measure better.",
+        4 => c"The measurements contradict each other: check each probe's place and that the air has settled.",
+        _ => c"unknown",
+    };
+    text.as_ptr()
+}
+
+/// SATLINE_AIRFLOW_CAUTION_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_airflow_caution_sentence(number: i32) -> *const c_char {
+    let text = match number {
+        1 => c"A blower starts without warning and carries mains voltage: lock the power out before a hand goes in.",
+        2 => c"Electrical work, and wiring a speed tap anew, follow local codes and belong to licensed practice.",
+        3 => c"Let the unit run until readings settle, registers open, the filter in place, the coil as wet or as dry as in the reading compared with.",
+        4 => c"Return leaks and low airflow can draw combustion gas into the house: test draught and carbon monoxide where anything burns fuel.",
+        _ => c"unknown",
+    };
+    text.as_ptr()
+}
+
+/// SATLINE_GRID_GAP_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_grid_gap_sentence(number: i32) -> *const c_char {
+    let text = match number {
+        1 => c"Below the first row of the table: nothing is read beyond its ends.",
+        2 => c"Above the last row of the table: nothing is read beyond its ends.",
+        3 => c"Below the first column of the table: nothing is read beyond its ends.",
+        4 => c"Above the last column of the table: nothing is read beyond its ends.",
+        5 => c"The table is blank here: its maker gives no value, so there is none to test against.",
+        6 => c"There is no such row or column, and none between two of them.",
+        7 => c"The inputs are too uncertain for this part of the table: within them it is blank or ends on both sides.",
+        _ => c"unknown",
+    };
+    text.as_ptr()
+}
+
+/// SATLINE_TARGET_OUTCOME_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_target_outcome_sentence(number: i32) -> *const c_char {
+    let text = match number {
+        1 => c"It is on target within the tolerance.",
+        2 => c"It is below the target by more than the tolerance.",
+        3 => c"It is above the target by more than the tolerance.",
+        4 => c"It is nearer to the end of the tolerance than the measurement can tell.",
+        5 => c"The chart has no target at these conditions: weigh the charge in, or come back.",
+        _ => c"unknown",
+    };
+    text.as_ptr()
+}
+
+/// SATLINE_GAIN_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_gain_sentence(number: i32) -> *const c_char {
+    let text = match number {
+        1 => c"It delivers more, for the same conditions, than before.",
+        2 => c"It delivers less, for the same conditions, than before.",
+        3 => c"The difference is smaller than the measurement can tell.",
+        _ => c"unknown",
+    };
+    text.as_ptr()
+}
+
+/// SATLINE_LINE_SET_ACTION_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_line_set_action_sentence(number: i32) -> *const c_char {
+    let text = match number {
+        1 => c"Add this much to the factory charge.",
+        2 => c"Recover this much into a cylinder: the factory charge covers more than this line set holds. Never vent it.",
+        3 => c"Leave the factory charge as it is: what the line set wants is less than its uncertainty.",
+        _ => c"unknown",
+    };
+    text.as_ptr()
+}
+
+/// SATLINE_LINE_SET_ADVICE_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_line_set_advice_sentence(number: i32) -> *const c_char {
+    let text = match number {
+        1 => c"Weigh it on a scale, then verify the charge by subcooling or superheat as the unit's label says.",
+        2 => c"Look for the maker's own figures, the charge per length and the length that the factory charge covers: they rule over computed ones. Weigh it on a scale, then verify by subcooling or superheat.",
+        3 => c"The maker's figure and the computed one differ by more than their uncertainty: check refrigerant, tube sizes, metering device and the unit of the figure before weighing anything in.",
+        _ => c"unknown",
+    };
+    text.as_ptr()
+}
+
+/// SATLINE_LINE_SET_CAUTION_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_line_set_caution_sentence(number: i32) -> *const c_char {
+    let text = match number {
+        1 => c"Work on refrigerant and its records follow local codes and belong to licensed practice.",
+        2 => c"Lines and cylinder are under pressure: gloves and eye protection.",
+        3 => c"This refrigerant can burn: no ignition source, fresh air, a leak detector, and tools and cylinder rated for it.",
+        4 => c"The whole charge, factory and line set together, must stay within the limit for the smallest room it can leak into.",
+        5 => c"This refrigerant is toxic: breathing protection and ventilation as its code asks.",
+        6 => c"This is a blend: take it from the cylinder as liquid, and meter it into vapour before a running compressor.",
+        7 => c"Carbon dioxide stands at several times the pressure of other refrigerants: only tube, fittings and hoses rated for it.",
+        _ => c"unknown",
+    };
+    text.as_ptr()
+}
+
 /// SATLINE_STANDING_OUTCOME_... in words; "unknown" for a number that is none. Never null; lives for ever.
 #[unsafe(no_mangle)]
 pub extern "C" fn satline_standing_outcome_sentence(number: i32) -> *const c_char {
@@ -386,6 +565,232 @@ pub extern "C" fn satline_safety_caution_sentence(number: i32) -> *const c_char 
         117 => c"Lock out power before panels come off; capacitors stay charged, so discharge and measure before you touch.",
         118 => c"Discharge line, compressor and metal in the sun burn skin. In the heat drink, take shade, and tell someone where you are.",
         119 => c"Local codes and the maker's instructions come first; this work belongs to licensed and certified people.",
+        _ => c"unknown",
+    };
+    text.as_ptr()
+}
+
+/// SATLINE_PRESSURE_TEST_OUTCOME_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_pressure_test_outcome_sentence(number: i32) -> *const c_char {
+    let text = match number {
+        1 => c"The pressure held: a drop larger than allowed would have shown.",
+        2 => c"The pressure fell by more than temperature and uncertainty explain.",
+        3 => c"The test can tell neither a leak nor its absence.",
+        _ => c"unknown",
+    };
+    text.as_ptr()
+}
+
+/// SATLINE_PRESSURE_TEST_REASON_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_pressure_test_reason_sentence(number: i32) -> *const c_char {
+    let text = match number {
+        1 => c"Corrected for temperature the pressure is what it was, and a leak larger than allowed would have shown.",
+        2 => c"Corrected for temperature the pressure fell by more than two standard uncertainties.",
+        3 => c"The drop that could hide in the uncertainty of gauge and thermometer is larger than the drop allowed.",
+        4 => c"The test was shorter than asked for.",
+        5 => c"Corrected for temperature the pressure rose: the gas was not at the probes' temperature, or the cylinder's valve was open.",
+        _ => c"unknown",
+    };
+    text.as_ptr()
+}
+
+/// SATLINE_PRESSURE_TEST_ADVICE_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_pressure_test_advice_sentence(number: i32) -> *const c_char {
+    let text = match number {
+        1 => c"Release the nitrogen slowly to the open air, then evacuate.",
+        2 => c"Find the leak with bubble solution at every joint, valve core and flare; release the pressure before touching a joint.",
+        3 => c"Leave it standing longer, with probes fastened to shaded tubes and insulated, and a gauge of finer scale; read when the temperature is again near that of the first reading.",
+        4 => c"Close the cylinder and take its hose off, wait until tubes and gas have one temperature, and start again.",
+        _ => c"unknown",
+    };
+    text.as_ptr()
+}
+
+/// SATLINE_PRESSURE_TEST_CAUTION_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_pressure_test_caution_sentence(number: i32) -> *const c_char {
+    let text = match number {
+        1 => c"Test pressure, holding time and records follow local codes and the maker's instructions, and belong to licensed practice.",
+        2 => c"A full nitrogen cylinder holds 150 bar and more: never connect it without a pressure regulator and a relief valve set at or below the test pressure's limit.",
+        3 => c"Never use oxygen or compressed air: with oil they explode; air also brings moisture in. Never use a burning gas.",
+        4 => c"Compressed gas stores energy that liquid does not: raise the pressure in steps, stand clear, and never tighten or strike a joint under pressure.",
+        5 => c"The weakest part decides: close off or take out compressors, valves, hoses and controls that are not rated for the test pressure.",
+        6 => c"Nitrogen cannot be smelled and displaces air: vent it outdoors or with plenty of fresh air.",
+        7 => c"Shut in gas rises with the sun: fill so that at the warmest it stays below the low-side design pressure.",
+        _ => c"unknown",
+    };
+    text.as_ptr()
+}
+
+/// SATLINE_DECAY_OUTCOME_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_decay_outcome_sentence(number: i32) -> *const c_char {
+    let text = match number {
+        1 => c"The vacuum held.",
+        2 => c"The vacuum did not hold, or was never reached.",
+        3 => c"The test can tell neither a tight, dry unit nor its contrary.",
+        _ => c"unknown",
+    };
+    text.as_ptr()
+}
+
+/// SATLINE_DECAY_REASON_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_decay_reason_sentence(number: i32) -> *const c_char {
+    let text = match number {
+        1 => c"After the time asked for, the pressure was below the limit by more than the uncertainty.",
+        2 => c"The pressure rose above the limit by more than the uncertainty.",
+        3 => c"The pressure at isolation was above the target by more than the uncertainty: the evacuation was not finished.",
+        4 => c"The pressure was not watched for the time asked for.",
+        5 => c"The last pressure and the limit differ by less than the uncertainty of the gauge.",
+        6 => c"The pressure is below the limit, but on its way above it before long.",
+        7 => c"At the coldest tube water or ice has less vapour pressure than the limit: a held vacuum does not show that it is dry.",
+        8 => c"An isolated unit cannot lose pressure: the valve to the pump is open, the gauge drifts, or vapour goes into the oil.",
+        _ => c"unknown",
+    };
+    text.as_ptr()
+}
+
+/// SATLINE_DECAY_BEHAVIOUR_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_decay_behaviour_sentence(number: i32) -> *const c_char {
+    let text = match number {
+        1 => c"The pressure did not change beyond the gauge's noise.",
+        2 => c"The pressure rose in a straight line; no curve that levels off within about twice the time watched fits it.",
+        3 => c"The pressure rose and levelled off.",
+        4 => c"The pressure began to level off and then went on rising in a straight line.",
+        5 => c"The pressure rose; whether straight or levelling off cannot be told yet.",
+        6 => c"The pressure fell.",
+        _ => c"unknown",
+    };
+    text.as_ptr()
+}
+
+/// SATLINE_DECAY_CAUSE_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_decay_cause_sentence(number: i32) -> *const c_char {
+    let text = match number {
+        1 => c"A leak: a straight rise goes on for hours, up to the air's pressure.",
+        2 => c"Water or ice at the coldest tube: the pressure levels off at its vapour pressure there.",
+        3 => c"Gas that leaves oil, hoses or desiccant, or pressure evening out between near and far parts.",
+        4 => c"Water under oil or ice that evaporates slowly: it can rise in a straight line too until it nears its vapour pressure.",
+        _ => c"unknown",
+    };
+    text.as_ptr()
+}
+
+/// SATLINE_DECAY_ADVICE_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_decay_advice_sentence(number: i32) -> *const c_char {
+    let text = match number {
+        1 => c"Go on to charging; break the vacuum with refrigerant, not with air.",
+        2 => c"Fill with dry nitrogen for a pressure test and find the leak.",
+        3 => c"Break the vacuum with dry nitrogen, change the pump's oil, warm the coldest parts, and evacuate again.",
+        4 => c"Pump longer through short, wide hoses with the valve cores out, then isolate and watch again.",
+        5 => c"Keep it isolated and watch longer, at least for the time stated.",
+        6 => c"Warm the coldest part above freezing, or repeat in milder weather, and watch again.",
+        7 => c"Check that the pump is shut off and that the gauge is clean, warm and connected away from the pump; then watch again.",
+        _ => c"unknown",
+    };
+    text.as_ptr()
+}
+
+/// SATLINE_DECAY_CAUTION_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_decay_caution_sentence(number: i32) -> *const c_char {
+    let text = match number {
+        1 => c"Evacuation and its records follow local codes and the maker's instructions, and belong to licensed practice; refrigerant is recovered first, never vented.",
+        2 => c"Never start a compressor, nor test its windings with high voltage, while it stands in a vacuum: they arc and burn.",
+        3 => c"Measure with an electronic vacuum gauge at the far side of the unit, hoses off: a gauge at the pump reads the pump, and rubber hoses outgas.",
+        4 => c"Below 611 Pa (4600 microns) water freezes: ice gives off vapour slowly, and its pressure can be below the target although it is wet.",
+        _ => c"unknown",
+    };
+    text.as_ptr()
+}
+
+/// SATLINE_TUBE_TEMPER_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_tube_temper_sentence(number: i32) -> *const c_char {
+    let text = match number {
+        1 => c"Soft tube, as it comes in coils.",
+        2 => c"Hard tube, as it comes in straight lengths.",
+        _ => c"unknown",
+    };
+    text.as_ptr()
+}
+
+/// SATLINE_TUBE_JOINT_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_tube_joint_sentence(number: i32) -> *const c_char {
+    let text = match number {
+        1 => c"Brazed or welded: the flame anneals the tube, which then counts as soft.",
+        2 => c"Joined without a flame, by flares or pressed fittings: the tube keeps its temper.",
+        _ => c"unknown",
+    };
+    text.as_ptr()
+}
+
+/// SATLINE_TUBE_OUTCOME_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_tube_outcome_sentence(number: i32) -> *const c_char {
+    let text = match number {
+        1 => c"The tube is rated for the design pressure.",
+        2 => c"The tube is not rated for the design pressure: use a thicker wall or a smaller size.",
+        3 => c"Rated for the design pressure with its nominal wall only, not with the least wall that the tolerance allows.",
+        _ => c"unknown",
+    };
+    text.as_ptr()
+}
+
+/// SATLINE_TUBE_CAUTION_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_tube_caution_sentence(number: i32) -> *const c_char {
+    let text = match number {
+        1 => c"Tube, fittings and their ratings follow local codes and the maker's instructions, and belong to licensed practice.",
+        2 => c"Fittings, valves, hoses and dents may hold less than the tube: the weakest part decides.",
+        3 => c"In heating, the vapour line of a heat pump is its discharge line: it must hold the high-side design pressure at discharge temperature.",
+        4 => c"This holds for seamless copper tube of air-conditioning quality: not for aluminium, coated or corroded tube.",
+        _ => c"unknown",
+    };
+    text.as_ptr()
+}
+
+/// SATLINE_LINE_FLASH_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_line_flash_sentence(number: i32) -> *const c_char {
+    let text = match number {
+        1 => c"Whether the liquid flashes is not known.",
+        2 => c"The liquid flashes: bubbles in a sight glass, a hiss, frost or sweat from there on.",
+        3 => c"The line is known to be subcooled at the second clamp.",
+        _ => c"unknown",
+    };
+    text.as_ptr()
+}
+
+/// SATLINE_LINE_DROP_OUTCOME_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_line_drop_outcome_sentence(number: i32) -> *const c_char {
+    let text = match number {
+        1 => c"The liquid flashes and cools: the pressure falls between the clamps by at least the amount stated. Look for a clogged drier, a kink or a half-closed valve between them.",
+        2 => c"If the liquid flashes between the clamps, the pressure falls by at least the amount stated; if it stays subcooled, the line only loses heat. Look for bubbles, frost or sweat, or measure the pressure.",
+        3 => c"A line that stays subcooled cools or warms by heat exchange, hardly by losing pressure: its temperatures say nothing about its pressure.",
+        4 => c"There is no drop of temperature beyond the uncertainty. That does not prove that nothing restricts the line: a subcooled liquid loses pressure with hardly any cooling.",
+        5 => c"The line warms along its way, by heat from outside: that can hide a drop, and says nothing about the pressure.",
+        _ => c"unknown",
+    };
+    text.as_ptr()
+}
+
+/// SATLINE_LINE_DROP_CAUTION_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_line_drop_caution_sentence(number: i32) -> *const c_char {
+    let text = match number {
+        1 => c"Work on refrigerant circuits follows local codes and belongs to licensed practice.",
+        2 => c"Both clamps need clean metal and insulation: in hot or cold air each reads towards the air.",
+        3 => c"This refrigerant can burn: no ignition source, fresh air, and a leak detector, before a drier is opened.",
         _ => c"unknown",
     };
     text.as_ptr()

@@ -4,9 +4,15 @@ use satline::charge::{Action, Edition, NoValidTest, Role, SplitCheck};
 use satline::diagnosis::{
     Advice, Caution, Charge, ChargeStatus, FieldName, NeededFor, NextCheck, Reason, ValueBound, ValueName,
 };
+use satline::lineset::{ChargeAction, ChargeAdvice, ChargeCaution, LinePhase, Temper};
 use satline::reading::{Compressor, Metering, MeteringPlace, Mode, Stage};
 use satline::safety;
+use satline::visit::airflow::{AirflowCaution, LimitOutcome};
+use satline::visit::grid::GridGap;
+use satline::visit::performance::GainOutcome;
+use satline::visit::retrofit::{CondensingAt, OilFamily, RetrofitCaution, RetrofitOutcome, RetrofitReason};
 use satline::visit::standing::{self, Liquid, Outcome};
+use satline::visit::target_grid::{GridAxis, GridTarget, TargetOutcome};
 use std::fmt::Write as _;
 
 pub fn write() -> String {
@@ -56,6 +62,23 @@ pub fn write() -> String {
         NeededFor "needed_for";
         Liquid "standing_liquid";
         Outcome "standing_outcome";
+        CondensingAt "retrofit_condensing_at";
+        RetrofitOutcome "retrofit_outcome";
+        RetrofitReason "retrofit_reason";
+        RetrofitCaution "retrofit_caution";
+        OilFamily "oil";
+        LimitOutcome "limit";
+        AirflowCaution "airflow_caution";
+        GridTarget "grid_target";
+        GridAxis "grid_axis";
+        GridGap "grid_gap";
+        TargetOutcome "target_outcome";
+        GainOutcome "gain";
+        Temper "temper";
+        LinePhase "line_phase";
+        ChargeAction "line_set_action";
+        ChargeAdvice "line_set_advice";
+        ChargeCaution "line_set_caution";
     }
     for answer in standing::Reason::ALL {
         constant(&mut out, answer.sentence(), &["standing_reason", answer.name()], answer.number());
@@ -89,6 +112,7 @@ pub fn write() -> String {
         RecoveryNote "recovery_note";
         Caution "safety_caution";
     }
+    super::visit_gas::codes(&mut out);
     for value in ValueName::ALL {
         constant(&mut out, &format!("Value: {}.", value.title()), &["value", value.name()], value.number());
     }
@@ -106,7 +130,7 @@ pub fn write() -> String {
     out
 }
 
-fn constant(out: &mut String, doc: &str, words: &[&str], number: i32) {
+pub(super) fn constant(out: &mut String, doc: &str, words: &[&str], number: i32) {
     let _ = writeln!(out, "/// {doc}\npub const {}: i32 = {number};", upper(words));
 }
 

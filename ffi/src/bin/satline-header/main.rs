@@ -5,6 +5,7 @@ mod codes;
 mod full;
 mod handles;
 mod text;
+mod visit_gas;
 mod words;
 
 use std::path::Path;
@@ -29,11 +30,25 @@ const SOURCES: &[&str] = &[
     "finding.rs",
     "standing.rs",
     "safety.rs",
+    "air.rs",
+    "coil.rs",
+    "evacuation.rs",
+    "tube_rating.rs",
+    "uncertain.rs",
+    "airflow.rs",
+    "target_grid.rs",
+    "performance.rs",
     "full.rs",
     "generated/full.rs",
     "saturated.rs",
     "state.rs",
     "cylinder.rs",
+    "capacity.rs",
+    "pressure_test.rs",
+    "retrofit.rs",
+    "transport.rs",
+    "tube.rs",
+    "lineset.rs",
     "generated/words.rs",
 ];
 

@@ -3,8 +3,14 @@
 
 use satline::charge::{Action, NoValidTest};
 use satline::diagnosis::{Advice, Caution, Charge, ChargeStatus, NeededFor, NextCheck, Reason, ValueName};
+use satline::lineset::{ChargeAction, ChargeAdvice, ChargeCaution};
 use satline::safety;
+use satline::visit::airflow::{AirflowCaution, LimitOutcome};
+use satline::visit::grid::GridGap;
+use satline::visit::performance::GainOutcome;
+use satline::visit::retrofit::{OilFamily, RetrofitCaution, RetrofitOutcome, RetrofitReason};
 use satline::visit::standing;
+use satline::visit::target_grid::TargetOutcome;
 use std::fmt::Write as _;
 
 pub fn write() -> String {
@@ -25,6 +31,18 @@ pub fn write() -> String {
         Advice "advice" "ADVICE";
         Caution "caution" "CAUTION";
         NeededFor "needed_for" "NEEDED_FOR";
+        RetrofitOutcome "retrofit_outcome" "RETROFIT_OUTCOME";
+        RetrofitReason "retrofit_reason" "RETROFIT_REASON";
+        RetrofitCaution "retrofit_caution" "RETROFIT_CAUTION";
+        OilFamily "oil" "OIL";
+        LimitOutcome "limit" "LIMIT";
+        AirflowCaution "airflow_caution" "AIRFLOW_CAUTION";
+        GridGap "grid_gap" "GRID_GAP";
+        TargetOutcome "target_outcome" "TARGET_OUTCOME";
+        GainOutcome "gain" "GAIN";
+        ChargeAction "line_set_action" "LINE_SET_ACTION";
+        ChargeAdvice "line_set_advice" "LINE_SET_ADVICE";
+        ChargeCaution "line_set_caution" "LINE_SET_CAUTION";
     }
     let rows = standing::Outcome::ALL.iter().map(|answer| (answer.number(), answer.sentence()));
     function(&mut out, "satline_standing_outcome_sentence", "STANDING_OUTCOME", rows);
@@ -53,12 +71,13 @@ pub fn write() -> String {
         RecoveryNote "recovery_note" "RECOVERY_NOTE";
         Caution "safety_caution" "SAFETY_CAUTION";
     }
+    super::visit_gas::words(&mut out);
     let rows = ValueName::ALL.iter().map(|value| (value.number(), value.name()));
     function(&mut out, "satline_value_name", "VALUE", rows);
     out
 }
 
-fn function(out: &mut String, name: &str, constants: &str, rows: impl Iterator<Item = (i32, &'static str)>) {
+pub(super) fn function(out: &mut String, name: &str, constants: &str, rows: impl Iterator<Item = (i32, &'static str)>) {
     let _ = writeln!(
         out,
         "\n/// SATLINE_{constants}_... in words; \"unknown\" for a number that is none. Never null; lives for ever.\n\
