@@ -7,10 +7,10 @@ use satline::diagnosis::{
 use satline::reading::{Compressor, Metering, MeteringPlace, Mode, Stage};
 use satline::visit::airflow::{AirflowCaution, LimitOutcome};
 use satline::visit::grid::GridGap;
-use satline::visit::performance::GainOutcome;
+use satline::visit::performance::{GainOutcome, PerformanceCaution};
 use satline::visit::retrofit::{CondensingAt, OilFamily, RetrofitCaution, RetrofitOutcome, RetrofitReason};
 use satline::visit::standing::{self, Liquid, Outcome};
-use satline::visit::target_grid::{GridAxis, GridTarget, TargetOutcome};
+use satline::visit::target_grid::{ChartCaution, GridAxis, GridTarget, TargetOutcome};
 use std::fmt::Write as _;
 
 pub fn write() -> String {
@@ -72,6 +72,8 @@ pub fn write() -> String {
         GridGap "grid_gap";
         TargetOutcome "target_outcome";
         GainOutcome "gain";
+        ChartCaution "chart_caution";
+        PerformanceCaution "performance_caution";
     }
     for answer in standing::Reason::ALL {
         constant(&mut out, answer.sentence(), &["standing_reason", answer.name()], answer.number());

@@ -5,10 +5,10 @@ use satline::charge::{Action, NoValidTest};
 use satline::diagnosis::{Advice, Caution, Charge, ChargeStatus, NeededFor, NextCheck, Reason, ValueName};
 use satline::visit::airflow::{AirflowCaution, LimitOutcome};
 use satline::visit::grid::GridGap;
-use satline::visit::performance::GainOutcome;
+use satline::visit::performance::{GainOutcome, PerformanceCaution};
 use satline::visit::retrofit::{OilFamily, RetrofitCaution, RetrofitOutcome, RetrofitReason};
 use satline::visit::standing;
-use satline::visit::target_grid::TargetOutcome;
+use satline::visit::target_grid::{ChartCaution, TargetOutcome};
 use std::fmt::Write as _;
 
 pub fn write() -> String {
@@ -38,6 +38,8 @@ pub fn write() -> String {
         GridGap "grid_gap" "GRID_GAP";
         TargetOutcome "target_outcome" "TARGET_OUTCOME";
         GainOutcome "gain" "GAIN";
+        ChartCaution "chart_caution" "CHART_CAUTION";
+        PerformanceCaution "performance_caution" "PERFORMANCE_CAUTION";
     }
     let rows = standing::Outcome::ALL.iter().map(|answer| (answer.number(), answer.sentence()));
     function(&mut out, "satline_standing_outcome_sentence", "STANDING_OUTCOME", rows);
