@@ -72,11 +72,11 @@ def test_pure_refrigerants_by_coolprop(new):
 @pytest.mark.parametrize("end", [0, 1])
 def test_r407c_for_r22_by_coolprop(end):
     """The blend by CoolProp's pseudo-pure R-407C, an equation of its own: what it may differ by is what the two equations
-    differ by, 0.024 % in bubble and dew pressure and some tenths of a per cent in enthalpy differences."""
+    differ by: 0.024 % in bubble and dew pressure, less than 0.1 % in all of the cycle."""
     at = "dew" if end else "bubble"
     found = visit.compare_refrigerants("R-22", "R-407C", EVAPORATING, CONDENSING, 10.0, 10.0, condensing_at=at)
     theirs = Oracle("R407C").cycle(EVAPORATING, CONDENSING, 10.0, 10.0, 0.7, end)
-    compared(found.new_cycle, theirs, 5e-3)
+    compared(found.new_cycle, theirs, 1e-3)
     old = Oracle("R22").cycle(EVAPORATING, CONDENSING, 10.0, 10.0, 0.7)
     expected = theirs["volumetric_capacity_j_m3"] / old["volumetric_capacity_j_m3"]
     assert found.volumetric_capacity_ratio == pytest.approx(expected, abs=2e-3)
