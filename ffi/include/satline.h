@@ -813,6 +813,30 @@
 // Carbon dioxide stands at several times the pressure of other refrigerants: only tube, fittings and hoses rated for it.
 #define SATLINE_LINE_SET_CAUTION_HIGH_PRESSURE 7
 
+// A chart is for one model, one line set and its maker's conditions: check each on the unit's label before a target is used.
+#define SATLINE_CHART_CAUTION_RIGHT_CHART 1
+
+// Let the unit run at its maker's charging conditions until readings settle, and again after every change.
+#define SATLINE_CHART_CAUTION_SETTLE 2
+
+// Refrigerant is under pressure and some of it burns: gloves and eye protection, no ignition source, hoses bled with care.
+#define SATLINE_CHART_CAUTION_PRESSURE 3
+
+// Work on refrigerant follows local codes and belongs to licensed practice.
+#define SATLINE_CHART_CAUTION_LICENSED_PRACTICE 4
+
+// Compare at settled, like conditions: airflow, coil as wet as before, filter in place.
+#define SATLINE_PERFORMANCE_CAUTION_SAME_CONDITIONS 1
+
+// Low capacity does not say why: measure airflow, charge and temperatures before anything is changed.
+#define SATLINE_PERFORMANCE_CAUTION_NOT_A_CAUSE 2
+
+// Power is measured on live parts: only by those licensed to, with rated meter and gloves.
+#define SATLINE_PERFORMANCE_CAUTION_ELECTRICITY 3
+
+// Work on refrigerant and wiring follows local codes and belongs to licensed practice.
+#define SATLINE_PERFORMANCE_CAUTION_LICENSED_PRACTICE 4
+
 // It lies between dew and bubble pressure within the uncertainty. That does not prove what is inside: other refrigerants and mixtures of refrigerants can have the same pressure.
 #define SATLINE_STANDING_REASON_WITHIN_BAND 1
 
@@ -4836,7 +4860,8 @@ int32_t satline_target_grid_at(const struct satline_target_grid *grid,
                                const struct satline_uncertain *column,
                                struct satline_uncertain *target);
 
-// A reading against the chart, with a tolerance in the target's unit. Where the chart has no target the outcome is
+// A reading against the chart, with a tolerance in the target's unit. Show the cautions SATLINE_CHART_CAUTION_... with it.
+// Where the chart has no target the outcome is
 // SATLINE_TARGET_OUTCOME_NO_VALID_TEST and the status is SATLINE_STATUS_OK.
 //
 // Status: as satline_target_grid_at, without SATLINE_STATUS_NO_VALID_TEST.
@@ -4869,7 +4894,8 @@ int32_t satline_expected_capacity_w(double nominal_w,
                                     const struct satline_capacity_shape *shape,
                                     struct satline_uncertain *capacity_w);
 
-// Capacity delivered over capacity expected at the same conditions, from two powers in watts.
+// Capacity delivered over capacity expected at the same conditions, from two powers in watts. Show the cautions
+// SATLINE_PERFORMANCE_CAUTION_... with every answer on performance.
 //
 // Status: SATLINE_STATUS_OUT_OF_RANGE, SATLINE_STATUS_NOT_FINITE, SATLINE_STATUS_NULL_POINTER.
 int32_t satline_delivered(const struct satline_uncertain *capacity_w,
@@ -5401,6 +5427,12 @@ const char *satline_line_set_advice_sentence(int32_t number);
 
 // SATLINE_LINE_SET_CAUTION_... in words; "unknown" for a number that is none. Never null; lives for ever.
 const char *satline_line_set_caution_sentence(int32_t number);
+
+// SATLINE_CHART_CAUTION_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_chart_caution_sentence(int32_t number);
+
+// SATLINE_PERFORMANCE_CAUTION_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_performance_caution_sentence(int32_t number);
 
 // SATLINE_STANDING_OUTCOME_... in words; "unknown" for a number that is none. Never null; lives for ever.
 const char *satline_standing_outcome_sentence(int32_t number);

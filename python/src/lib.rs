@@ -57,6 +57,8 @@ fn native(module: &Bound<'_, PyModule>) -> PyResult<()> {
     module.add_function(wrap_pyfunction!(visit_retrofit::compare_refrigerants_parts, module)?)?;
     module.add_function(wrap_pyfunction!(visit_retrofit::starting_charge_kg, module)?)?;
     module.add_function(wrap_pyfunction!(visit_airflow::airflow_cautions, module)?)?;
+    module.add_function(wrap_pyfunction!(visit_airflow::chart_cautions, module)?)?;
+    module.add_function(wrap_pyfunction!(visit_airflow::performance_cautions, module)?)?;
     module.add_function(wrap_pyfunction!(visit_airflow::airflow_by_plenum_pressure, module)?)?;
     module.add_function(wrap_pyfunction!(visit_airflow::blower_table, module)?)?;
     module.add_function(wrap_pyfunction!(visit_airflow::fan_at_speed, module)?)?;

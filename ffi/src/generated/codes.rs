@@ -515,6 +515,22 @@ pub const SATLINE_LINE_SET_CAUTION_TOXIC_REFRIGERANT: i32 = 5;
 pub const SATLINE_LINE_SET_CAUTION_CHARGE_AS_LIQUID: i32 = 6;
 /// Carbon dioxide stands at several times the pressure of other refrigerants: only tube, fittings and hoses rated for it.
 pub const SATLINE_LINE_SET_CAUTION_HIGH_PRESSURE: i32 = 7;
+/// A chart is for one model, one line set and its maker's conditions: check each on the unit's label before a target is used.
+pub const SATLINE_CHART_CAUTION_RIGHT_CHART: i32 = 1;
+/// Let the unit run at its maker's charging conditions until readings settle, and again after every change.
+pub const SATLINE_CHART_CAUTION_SETTLE: i32 = 2;
+/// Refrigerant is under pressure and some of it burns: gloves and eye protection, no ignition source, hoses bled with care.
+pub const SATLINE_CHART_CAUTION_PRESSURE: i32 = 3;
+/// Work on refrigerant follows local codes and belongs to licensed practice.
+pub const SATLINE_CHART_CAUTION_LICENSED_PRACTICE: i32 = 4;
+/// Compare at settled, like conditions: airflow, coil as wet as before, filter in place.
+pub const SATLINE_PERFORMANCE_CAUTION_SAME_CONDITIONS: i32 = 1;
+/// Low capacity does not say why: measure airflow, charge and temperatures before anything is changed.
+pub const SATLINE_PERFORMANCE_CAUTION_NOT_A_CAUSE: i32 = 2;
+/// Power is measured on live parts: only by those licensed to, with rated meter and gloves.
+pub const SATLINE_PERFORMANCE_CAUTION_ELECTRICITY: i32 = 3;
+/// Work on refrigerant and wiring follows local codes and belongs to licensed practice.
+pub const SATLINE_PERFORMANCE_CAUTION_LICENSED_PRACTICE: i32 = 4;
 /// It lies between dew and bubble pressure within the uncertainty. That does not prove what is inside: other refrigerants and mixtures of refrigerants can have the same pressure.
 pub const SATLINE_STANDING_REASON_WITHIN_BAND: i32 = 1;
 /// It is the bubble pressure within the uncertainty, as it must be where most is liquid. That does not prove what is inside: other refrigerants and mixtures of refrigerants can have the same pressure.

@@ -351,6 +351,32 @@ pub extern "C" fn satline_line_set_caution_sentence(number: i32) -> *const c_cha
     text.as_ptr()
 }
 
+/// SATLINE_CHART_CAUTION_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_chart_caution_sentence(number: i32) -> *const c_char {
+    let text = match number {
+        1 => c"A chart is for one model, one line set and its maker's conditions: check each on the unit's label before a target is used.",
+        2 => c"Let the unit run at its maker's charging conditions until readings settle, and again after every change.",
+        3 => c"Refrigerant is under pressure and some of it burns: gloves and eye protection, no ignition source, hoses bled with care.",
+        4 => c"Work on refrigerant follows local codes and belongs to licensed practice.",
+        _ => c"unknown",
+    };
+    text.as_ptr()
+}
+
+/// SATLINE_PERFORMANCE_CAUTION_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_performance_caution_sentence(number: i32) -> *const c_char {
+    let text = match number {
+        1 => c"Compare at settled, like conditions: airflow, coil as wet as before, filter in place.",
+        2 => c"Low capacity does not say why: measure airflow, charge and temperatures before anything is changed.",
+        3 => c"Power is measured on live parts: only by those licensed to, with rated meter and gloves.",
+        4 => c"Work on refrigerant and wiring follows local codes and belongs to licensed practice.",
+        _ => c"unknown",
+    };
+    text.as_ptr()
+}
+
 /// SATLINE_STANDING_OUTCOME_... in words; "unknown" for a number that is none. Never null; lives for ever.
 #[unsafe(no_mangle)]
 pub extern "C" fn satline_standing_outcome_sentence(number: i32) -> *const c_char {

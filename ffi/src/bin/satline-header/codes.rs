@@ -9,10 +9,10 @@ use satline::reading::{Compressor, Metering, MeteringPlace, Mode, Stage};
 use satline::safety;
 use satline::visit::airflow::{AirflowCaution, LimitOutcome};
 use satline::visit::grid::GridGap;
-use satline::visit::performance::GainOutcome;
+use satline::visit::performance::{GainOutcome, PerformanceCaution};
 use satline::visit::retrofit::{CondensingAt, OilFamily, RetrofitCaution, RetrofitOutcome, RetrofitReason};
 use satline::visit::standing::{self, Liquid, Outcome};
-use satline::visit::target_grid::{GridAxis, GridTarget, TargetOutcome};
+use satline::visit::target_grid::{ChartCaution, GridAxis, GridTarget, TargetOutcome};
 use std::fmt::Write as _;
 
 pub fn write() -> String {
@@ -79,6 +79,8 @@ pub fn write() -> String {
         ChargeAction "line_set_action";
         ChargeAdvice "line_set_advice";
         ChargeCaution "line_set_caution";
+        ChartCaution "chart_caution";
+        PerformanceCaution "performance_caution";
     }
     for answer in standing::Reason::ALL {
         constant(&mut out, answer.sentence(), &["standing_reason", answer.name()], answer.number());
