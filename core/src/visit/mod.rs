@@ -1,6 +1,7 @@
 //! What a visit to a unit computes besides the charge: whether what stands in a bottle or in a unit at rest has the
 //! pressure that it should have; whether a unit is tight and dry, and its tubes strong enough; airflow by static pressure,
-//! a maker's own chart, delivered performance; the charge by the scale, leaks and recovery; and what another refrigerant would do in the unit.
+//! a maker's own chart, delivered performance; the charge by the scale, leaks and recovery; and what another refrigerant
+//! would do in the unit.
 //!
 //! Works from the saturation curves alone, but for the pressure test and the comparison of refrigerants (feature `eos`),
 //! so that an instrument links only the refrigerants that it names. What else in the catalogue would have such a pressure
@@ -25,7 +26,6 @@ pub mod retrofit;
 pub mod standing;
 pub mod target_grid;
 pub mod tube_rating;
-mod water;
 
 pub use account::{
     Addition, CHARGE_TOLERANCE, ChargeAccount, ExpectedCharge, LeakRate, SCALE_SHARE, Start, Weighing, charge_account,

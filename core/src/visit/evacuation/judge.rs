@@ -4,15 +4,15 @@ use super::answers::{Advice, Behaviour, Cause, Caution, Outcome, Reason};
 use super::shape::Shape;
 use super::{
     CAUSES_MAX, COVERAGE, DEFAULT_LEAST_TIME_S, DEFAULT_LIMIT_PA, DEFAULT_RESOLUTION_PA, DEFAULT_SHARE,
-    DEFAULT_TARGET_PA, Decay, DecayFinding, LOOK_AHEAD, SQRT_3, bit,
+    DEFAULT_TARGET_PA, Decay, DecayFinding, LOOK_AHEAD, SQRT_3, bit, frost_point,
 };
+use crate::air::water;
 use crate::bounds;
 use crate::error::Error;
 use crate::math;
 use crate::quantity::Temperature;
 use crate::uncertain::Uncertain;
 use crate::visit::standing::{Uncertainty, root_of_squares};
-use crate::visit::water;
 
 const SQRT_12: f64 = 2.0 * SQRT_3;
 
@@ -167,7 +167,7 @@ pub(super) fn finding(
         time_constant_s: found.time_constant_s,
         reaches_limit_s: reaches_limit_s.map(|time| start + time),
         water_pressure_pa: water,
-        frost_point_k: water::temperature(last.value),
+        frost_point_k: frost_point(last.value).ok().map(Temperature::kelvin),
         noise_pa: found.noise_pa,
         evidence_for_curve: found.for_curve,
     }

@@ -13,7 +13,7 @@ mod shape;
 pub use answers::{Advice, Behaviour, Cause, Caution, Outcome, Reason};
 pub use shape::DECISIVE;
 
-use super::water;
+use crate::air::water;
 use crate::bounds;
 use crate::error::Error;
 use crate::quantity::Temperature;
@@ -191,12 +191,11 @@ pub fn water_saturation_pressure(temperature: Temperature) -> Result<f64, Error>
 /// ```
 pub fn frost_point(pressure_pa: f64) -> Result<Temperature, Error> {
     let pressure = bounds::VACUUM_PRESSURE.check(pressure_pa)?;
-    let Some(kelvin) = water::temperature(pressure) else {
-        let (lower, upper) = (water::saturation(bounds::WATER_TEMPERATURE.lower).0, bounds::VACUUM_PRESSURE.upper);
-        let advice = "no equation for ice reaches so low a pressure";
-        return Err(bounds::refuse("pressure of water vapour", "Pa", pressure, lower, upper, advice));
-    };
-    Temperature::from_kelvin(kelvin)
+    let (coldest, hottest) = (bounds::WATER_TEMPERATURE.lower, bounds::WATER_TEMPERATURE.upper);
+    let advice = "no equation for ice reaches so low a pressure";
+    let (quantity, lower) = ("pressure of water vapour", water::saturation(coldest).0);
+    bounds::within(quantity, "Pa", pressure, lower, bounds::VACUUM_PRESSURE.upper, advice)?;
+    Temperature::from_kelvin(water::saturation_temperature(pressure, coldest, hottest))
 }
 
 /// Checks number, times and pressures of a series.
