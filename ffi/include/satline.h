@@ -21,7 +21,8 @@
  *   3072  satline_coil_...
  *   2048  satline_decay_judge
  *   1536  satline_standing_check, satline_moist_air_...
- *   1280  rooms, recovery levels and cautions; airflow by pressure, charts and performance
+ *   1280  rooms, recovery levels and cautions; airflow by pressure, charts and performance; the charge by the
+ *         scale, leaks and recovery
  *    512  every other function of pressures and temperatures
  * satline_refrigerant_matches is for hosts: it carries every refrigerant. A reading takes 560 bytes and a finding 1720
  * more, wherever the caller keeps them. On a 64-bit host the functions of full refrigerants use less than 32768 bytes;
@@ -1356,6 +1357,48 @@
 // This refrigerant can burn: no ignition source, fresh air, and a leak detector, before a drier is opened.
 #define SATLINE_LINE_DROP_CAUTION_FLAMMABLE_REFRIGERANT 3
 
+// What was inside before is not known, so the scale does not say what is inside now. Recover all of it into a cylinder and weigh it, or judge the charge by measurement.
+#define SATLINE_CHARGE_BALANCE_UNKNOWN 1
+
+// By the scale the unit holds what it should.
+#define SATLINE_CHARGE_BALANCE_RIGHT 2
+
+// By the scale the unit holds less than it should. Find out why before adding: a unit that was full has a leak.
+#define SATLINE_CHARGE_BALANCE_SHORT 3
+
+// By the scale the unit holds more than it should: recover the difference into a cylinder.
+#define SATLINE_CHARGE_BALANCE_OVER 4
+
+// The difference is within what scale, nameplate and line set leave open: judge the charge by measurement.
+#define SATLINE_CHARGE_BALANCE_TOO_UNCERTAIN 5
+
+// The cylinder has room for what is expected. Weigh it as it fills and stop at its limit.
+#define SATLINE_RECOVERY_ROOM_ENOUGH 1
+
+// It may just fit, or not: have a second cylinder at hand, and stop at the limit.
+#define SATLINE_RECOVERY_ROOM_BARELY 2
+
+// It does not fit: take an emptier cylinder, or a second one.
+#define SATLINE_RECOVERY_ROOM_TOO_LITTLE 3
+
+// The cylinder is at its limit or beyond it: put nothing into it, keep it cool, and have it relieved by somebody qualified where it is overfilled.
+#define SATLINE_RECOVERY_ROOM_FULL 4
+
+// Weigh the cylinder again when the recovery has ended.
+#define SATLINE_RECOVERED_BALANCE_NOT_YET 1
+
+// What was expected came out. Let the unit stand and watch its pressure: liquid that boils out of oil or cold parts brings it back.
+#define SATLINE_RECOVERED_BALANCE_ALL 2
+
+// Less came out than was expected. Either the unit was short, which means a leak, or refrigerant is still inside, in oil, in cold parts or behind a closed valve: watch the pressure, warm the cold parts, and recover again before opening it.
+#define SATLINE_RECOVERED_BALANCE_SHORT 3
+
+// More came out than was expected. Either the unit was overcharged, or the cylinder took in something else: do not reuse it before it is identified.
+#define SATLINE_RECOVERED_BALANCE_MORE 4
+
+// The difference is within what scale and expectation leave open.
+#define SATLINE_RECOVERED_BALANCE_TOO_UNCERTAIN 5
+
 // Value: superheat.
 #define SATLINE_VALUE_SUPERHEAT_K 0
 
@@ -1481,6 +1524,36 @@
 
 // The highest accepted mass, kg.
 #define SATLINE_MASS_HIGHEST_KG 200.0
+
+// The lowest accepted change of the mass, kg.
+#define SATLINE_CHANGE_OF_THE_MASS_LOWEST_KG (-200.0)
+
+// The highest accepted change of the mass, kg.
+#define SATLINE_CHANGE_OF_THE_MASS_HIGHEST_KG 200.0
+
+// The lowest accepted uncertainty of the mass, kg.
+#define SATLINE_UNCERTAINTY_OF_THE_MASS_LOWEST_KG 0.0
+
+// The highest accepted uncertainty of the mass, kg.
+#define SATLINE_UNCERTAINTY_OF_THE_MASS_HIGHEST_KG 20.0
+
+// The lowest accepted full charge, kg.
+#define SATLINE_FULL_CHARGE_LOWEST_KG 0.01
+
+// The highest accepted full charge, kg.
+#define SATLINE_FULL_CHARGE_HIGHEST_KG 200.0
+
+// The lowest accepted share, 1.
+#define SATLINE_SHARE_LOWEST_1 0.0
+
+// The highest accepted share, 1.
+#define SATLINE_SHARE_HIGHEST_1 1.0
+
+// The lowest accepted day, days.
+#define SATLINE_DAY_LOWEST_DAYS (-100000.0)
+
+// The highest accepted day, days.
+#define SATLINE_DAY_HIGHEST_DAYS 100000.0
 
 // The lowest accepted liquid volume fraction, m3/m3.
 #define SATLINE_LIQUID_VOLUME_FRACTION_LOWEST_M3_M3 0.001
@@ -1999,6 +2072,15 @@
 
 // Bit of satline_decay_finding.given: evidence_for_curve is set.
 #define SATLINE_DECAY_GIVEN_EVIDENCE 16
+
+// Choice: what was inside before the weighings is not known.
+#define SATLINE_START_UNKNOWN 1
+
+// Choice: nothing was inside, the unit was evacuated.
+#define SATLINE_START_EVACUATED 2
+
+// Choice: start_kg was inside.
+#define SATLINE_START_HOLDS 3
 
 // How many components a state has room for.
 #define SATLINE_STATE_COMPONENTS 8
@@ -2787,6 +2869,129 @@ typedef struct satline_charge_fault_effect_found {
   struct satline_uncertain power;
   struct satline_uncertain coefficient_of_performance;
 } satline_charge_fault_effect_found;
+
+// What a unit should hold, kilograms. This structure never changes.
+typedef struct satline_expected_charge {
+  // Charge of the nameplate; it covers the length of line set that the maker states.
+  struct satline_uncertain nameplate_kg;
+  // What the line set holds beyond that length, negative where it is shorter: satline_line_set_charge.mass_kg.
+  struct satline_uncertain line_set_kg;
+  // Driers and accessories.
+  struct satline_uncertain accessories_kg;
+} satline_expected_charge;
+
+// What should be inside and what was before. Start with satline_account_init.
+typedef struct satline_account {
+  // sizeof(satline_account), set by satline_account_init.
+  uint32_t struct_size;
+  // SATLINE_START_...; SATLINE_START_UNKNOWN by satline_account_init.
+  int32_t start;
+  // With SATLINE_START_HOLDS: what was inside, kilograms.
+  struct satline_uncertain start_kg;
+  // What should be inside.
+  struct satline_expected_charge expected;
+  // Standard uncertainty of the scale that all weighings share, as a share of the mass; -1 (by satline_account_init) for
+  // a limit of error of 0.5 % (common practice).
+  double scale_share;
+  // How far the mass inside may be from the expected, as a share of it; -1 (by satline_account_init) for 5 % (common
+  // practice).
+  double tolerance;
+} satline_account;
+
+// What the scale says. Start with satline_charge_account_init. What is not known is 0.
+typedef struct satline_charge_account {
+  // sizeof(satline_charge_account), set by satline_charge_account_init.
+  uint32_t struct_size;
+  // SATLINE_CHARGE_BALANCE_...; 0 before an answer. With SATLINE_CHARGE_BALANCE_UNKNOWN only expected_kg is known.
+  int32_t balance;
+  // What should be inside, kilograms: its value goes into a reading as SATLINE_FIELD_EXPECTED_CHARGE_KG.
+  struct satline_uncertain expected_kg;
+  // What is inside, kilograms: its value goes into a reading as SATLINE_FIELD_WEIGHED_CHARGE_KG.
+  struct satline_uncertain inside_kg;
+  // Inside less expected, kilograms.
+  struct satline_uncertain deviation_kg;
+  // The same as a share of the expected mass; 0 where nothing is expected.
+  struct satline_uncertain deviation;
+} satline_charge_account;
+
+// How fast a unit leaks. Start with satline_leak_rate_init.
+typedef struct satline_leak_rate {
+  // sizeof(satline_leak_rate), set by satline_leak_rate_init.
+  uint32_t struct_size;
+  // Always 0.
+  uint32_t reserved;
+  // From the first to the last addition, days.
+  double days;
+  // What was added after the first, which only made the charge right, kilograms.
+  struct satline_uncertain lost_kg;
+  // Kilograms a year.
+  struct satline_uncertain kg_a_year;
+  // Share of the full charge a year.
+  struct satline_uncertain share_a_year;
+  // The last addition alone over the days since the one before, at most a year of them, as a share of the full charge a
+  // year: the annualizing method of 40 CFR 82.152 (from memory: read the rule).
+  double last_share_a_year;
+} satline_leak_rate;
+
+// Refrigerant that was weighed in or out. This structure never changes.
+typedef struct satline_weighing {
+  // Above zero what was added, below zero what was recovered, kilograms.
+  double change_kg;
+  // Standard uncertainty of this weighing alone, kilograms: the scale's step, hoses.
+  double standard_uncertainty_kg;
+} satline_weighing;
+
+// An addition in a unit's log. This structure never changes.
+typedef struct satline_addition {
+  // Days since any day: only differences count.
+  double day;
+  // What had to be added to make the charge right, kilograms.
+  struct satline_uncertain mass_kg;
+} satline_addition;
+
+// A recovery: before it, and after it where the cylinder was weighed again. Masses in kilograms. Start with
+// satline_recovery_init.
+typedef struct satline_recovery {
+  // sizeof(satline_recovery), set by satline_recovery_init.
+  uint32_t struct_size;
+  // Always 0.
+  uint32_t reserved;
+  // What the unit is expected to hold: satline_expected_charge_kg.
+  struct satline_uncertain expected_kg;
+  // The most that the cylinder may hold: satline_cylinder_fill.limit_kg. Of an unknown mixture give satline_cylinder_check
+  // everything that it may be, so that the lightest liquid decides.
+  double cylinder_limit_kg;
+  // What is in the cylinder before: the scale less the tare.
+  struct satline_uncertain before_kg;
+  // What is in it after; value -1 (by satline_recovery_init) where it is not yet known.
+  struct satline_uncertain after_kg;
+  // How far expected and recovered mass may be apart, as a share of the expected; -1 (by satline_recovery_init) for 5 %
+  // (common practice).
+  double tolerance;
+} satline_recovery;
+
+// What follows. Masses in kilograms. Start with satline_recovery_finding_init. What is not known is 0.
+typedef struct satline_recovery_finding {
+  // sizeof(satline_recovery_finding), set by satline_recovery_finding_init.
+  uint32_t struct_size;
+  // Whether what is expected goes in: SATLINE_RECOVERY_ROOM_...; 0 before an answer.
+  int32_t room;
+  // How expected and recovered mass compare: SATLINE_RECOVERED_BALANCE_... With SATLINE_RECOVERED_BALANCE_NOT_YET
+  // recovered_kg, deviation_kg and room_after_kg are not known.
+  int32_t balance;
+  // Always 0.
+  uint32_t reserved;
+  // Room in the cylinder before; negative where it is overfilled already.
+  struct satline_uncertain room_kg;
+  // What does not go in and needs another cylinder.
+  double excess_kg;
+  // What came out.
+  struct satline_uncertain recovered_kg;
+  // Recovered less expected.
+  struct satline_uncertain deviation_kg;
+  // Room in the cylinder after; negative where it is overfilled.
+  double room_after_kg;
+} satline_recovery_finding;
 
 // A refrigerant with its full record: saturated densities and enthalpies from compact curves and, where the library is
 // built with equations of state (on hosts; satline_state_... functions), any other state. One of the objects below whose
@@ -4925,6 +5130,68 @@ int32_t satline_charge_fault_effect(const struct satline_uncertain *deviation,
                                     const struct satline_uncertain *outdoor_dry_bulb_k,
                                     struct satline_charge_fault_effect_found *effect);
 
+// Empties the question. struct_size: sizeof(satline_account).
+//
+// Status: SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_account_init(struct satline_account *account, uint32_t struct_size);
+
+// Empties the answer. struct_size: sizeof(satline_charge_account).
+//
+// Status: SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_charge_account_init(struct satline_charge_account *found, uint32_t struct_size);
+
+// Empties the answer. struct_size: sizeof(satline_leak_rate).
+//
+// Status: SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_leak_rate_init(struct satline_leak_rate *rate, uint32_t struct_size);
+
+// What a unit should hold, kilograms: nameplate, line set and accessories together.
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE, SATLINE_STATUS_NOT_FINITE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_expected_charge_kg(const struct satline_expected_charge *expected,
+                                   struct satline_uncertain *expected_kg);
+
+// Compares what a unit holds by the scale with what it should hold. count weighings (may be 0, then weighings may be
+// null). The unit's own label comes first; show the cautions of satline_cautions_for with SATLINE_SITUATION_CHARGING.
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE (also where more was recovered than was ever inside), SATLINE_STATUS_NOT_FINITE,
+// SATLINE_STATUS_UNKNOWN_CHOICE, SATLINE_STATUS_BAD_STRUCT_SIZE (question or answer not initialised),
+// SATLINE_STATUS_NULL_POINTER.
+int32_t satline_charge_account_of(const struct satline_account *account,
+                                  const struct satline_weighing *weighings,
+                                  uint32_t count,
+                                  struct satline_charge_account *found);
+
+// How fast a unit leaks, by what had to be added from time to time: count additions in the order of time, each taken to
+// have made the charge right; the first begins the account. Which rates oblige to repair, and when, is in the rule that
+// holds where the unit stands.
+//
+// Status: SATLINE_STATUS_NOT_AVAILABLE (fewer than two additions), SATLINE_STATUS_OUT_OF_RANGE (also for days out of
+// order), SATLINE_STATUS_NOT_FINITE, SATLINE_STATUS_BAD_STRUCT_SIZE (answer not initialised), SATLINE_STATUS_NULL_POINTER.
+int32_t satline_leak_rate_of(const struct satline_uncertain *full_charge_kg,
+                             const struct satline_addition *additions,
+                             uint32_t count,
+                             struct satline_leak_rate *rate);
+
+// Empties the question. struct_size: sizeof(satline_recovery).
+//
+// Status: SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_recovery_init(struct satline_recovery *recovery, uint32_t struct_size);
+
+// Empties the answer. struct_size: sizeof(satline_recovery_finding).
+//
+// Status: SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_recovery_finding_init(struct satline_recovery_finding *finding, uint32_t struct_size);
+
+// Whether the cylinder has room for what is expected, and whether all of it came out. Show the cautions of
+// satline_cautions_for with SATLINE_SITUATION_RECOVERING: a cylinder full of liquid bursts, and recovery is for licensed
+// people under the local codes.
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE (also where the cylinder holds less after than before), SATLINE_STATUS_NOT_FINITE,
+// SATLINE_STATUS_BAD_STRUCT_SIZE (question or answer not initialised), SATLINE_STATUS_NULL_POINTER.
+int32_t satline_recovery_of(const struct satline_recovery *recovery,
+                            struct satline_recovery_finding *finding);
+
 // Finds a full refrigerant by its ASHRAE 34 designation, ignoring case, hyphens and spaces: "R-410A", "r410a". A
 // program that calls it carries the full record of every refrigerant; use the objects, such as &SATLINE_R410A_FULL, where
 // size matters.
@@ -5526,6 +5793,15 @@ const char *satline_line_drop_outcome_sentence(int32_t number);
 
 // SATLINE_LINE_DROP_CAUTION_... in words; "unknown" for a number that is none. Never null; lives for ever.
 const char *satline_line_drop_caution_sentence(int32_t number);
+
+// SATLINE_CHARGE_BALANCE_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_charge_balance_sentence(int32_t number);
+
+// SATLINE_RECOVERY_ROOM_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_recovery_room_sentence(int32_t number);
+
+// SATLINE_RECOVERED_BALANCE_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_recovered_balance_sentence(int32_t number);
 
 // SATLINE_VALUE_... in words; "unknown" for a number that is none. Never null; lives for ever.
 const char *satline_value_name(int32_t number);

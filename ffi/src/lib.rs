@@ -10,6 +10,7 @@
 #[cfg(any(feature = "std", test))]
 extern crate std;
 
+mod account;
 mod air;
 mod airflow;
 mod answer;
@@ -31,6 +32,7 @@ mod pressure;
 #[cfg(feature = "eos")]
 mod pressure_test;
 mod reading;
+mod recovery;
 #[cfg(feature = "eos")]
 mod retrofit;
 mod safety;

@@ -45,6 +45,7 @@ impl ExpectedCharge {
 }
 
 /// Refrigerant that was weighed in or out.
+#[repr(C)] // so that lists of it can be taken from C as they are
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Weighing {
     /// kg: above zero what was added, below zero what was recovered.
@@ -164,6 +165,7 @@ pub fn charge_account(
 }
 
 /// An addition in a unit's log.
+#[repr(C)] // so that lists of it can be taken from C as they are
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Addition {
     /// Days since any day: only differences count.

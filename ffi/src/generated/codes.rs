@@ -877,6 +877,34 @@ pub const SATLINE_LINE_DROP_CAUTION_LICENSED_PRACTICE: i32 = 1;
 pub const SATLINE_LINE_DROP_CAUTION_CLAMPS_IN_AIR: i32 = 2;
 /// This refrigerant can burn: no ignition source, fresh air, and a leak detector, before a drier is opened.
 pub const SATLINE_LINE_DROP_CAUTION_FLAMMABLE_REFRIGERANT: i32 = 3;
+/// What was inside before is not known, so the scale does not say what is inside now. Recover all of it into a cylinder and weigh it, or judge the charge by measurement.
+pub const SATLINE_CHARGE_BALANCE_UNKNOWN: i32 = 1;
+/// By the scale the unit holds what it should.
+pub const SATLINE_CHARGE_BALANCE_RIGHT: i32 = 2;
+/// By the scale the unit holds less than it should. Find out why before adding: a unit that was full has a leak.
+pub const SATLINE_CHARGE_BALANCE_SHORT: i32 = 3;
+/// By the scale the unit holds more than it should: recover the difference into a cylinder.
+pub const SATLINE_CHARGE_BALANCE_OVER: i32 = 4;
+/// The difference is within what scale, nameplate and line set leave open: judge the charge by measurement.
+pub const SATLINE_CHARGE_BALANCE_TOO_UNCERTAIN: i32 = 5;
+/// The cylinder has room for what is expected. Weigh it as it fills and stop at its limit.
+pub const SATLINE_RECOVERY_ROOM_ENOUGH: i32 = 1;
+/// It may just fit, or not: have a second cylinder at hand, and stop at the limit.
+pub const SATLINE_RECOVERY_ROOM_BARELY: i32 = 2;
+/// It does not fit: take an emptier cylinder, or a second one.
+pub const SATLINE_RECOVERY_ROOM_TOO_LITTLE: i32 = 3;
+/// The cylinder is at its limit or beyond it: put nothing into it, keep it cool, and have it relieved by somebody qualified where it is overfilled.
+pub const SATLINE_RECOVERY_ROOM_FULL: i32 = 4;
+/// Weigh the cylinder again when the recovery has ended.
+pub const SATLINE_RECOVERED_BALANCE_NOT_YET: i32 = 1;
+/// What was expected came out. Let the unit stand and watch its pressure: liquid that boils out of oil or cold parts brings it back.
+pub const SATLINE_RECOVERED_BALANCE_ALL: i32 = 2;
+/// Less came out than was expected. Either the unit was short, which means a leak, or refrigerant is still inside, in oil, in cold parts or behind a closed valve: watch the pressure, warm the cold parts, and recover again before opening it.
+pub const SATLINE_RECOVERED_BALANCE_SHORT: i32 = 3;
+/// More came out than was expected. Either the unit was overcharged, or the cylinder took in something else: do not reuse it before it is identified.
+pub const SATLINE_RECOVERED_BALANCE_MORE: i32 = 4;
+/// The difference is within what scale and expectation leave open.
+pub const SATLINE_RECOVERED_BALANCE_TOO_UNCERTAIN: i32 = 5;
 /// Value: superheat.
 pub const SATLINE_VALUE_SUPERHEAT_K: i32 = 0;
 /// Value: subcooling.
@@ -961,6 +989,26 @@ pub const SATLINE_POWER_HIGHEST_W: f64 = 1000000.0;
 pub const SATLINE_MASS_LOWEST_KG: f64 = 0.0;
 /// The highest accepted mass, kg.
 pub const SATLINE_MASS_HIGHEST_KG: f64 = 200.0;
+/// The lowest accepted change of the mass, kg.
+pub const SATLINE_CHANGE_OF_THE_MASS_LOWEST_KG: f64 = -200.0;
+/// The highest accepted change of the mass, kg.
+pub const SATLINE_CHANGE_OF_THE_MASS_HIGHEST_KG: f64 = 200.0;
+/// The lowest accepted uncertainty of the mass, kg.
+pub const SATLINE_UNCERTAINTY_OF_THE_MASS_LOWEST_KG: f64 = 0.0;
+/// The highest accepted uncertainty of the mass, kg.
+pub const SATLINE_UNCERTAINTY_OF_THE_MASS_HIGHEST_KG: f64 = 20.0;
+/// The lowest accepted full charge, kg.
+pub const SATLINE_FULL_CHARGE_LOWEST_KG: f64 = 0.01;
+/// The highest accepted full charge, kg.
+pub const SATLINE_FULL_CHARGE_HIGHEST_KG: f64 = 200.0;
+/// The lowest accepted share, 1.
+pub const SATLINE_SHARE_LOWEST_1: f64 = 0.0;
+/// The highest accepted share, 1.
+pub const SATLINE_SHARE_HIGHEST_1: f64 = 1.0;
+/// The lowest accepted day, days.
+pub const SATLINE_DAY_LOWEST_DAYS: f64 = -100000.0;
+/// The highest accepted day, days.
+pub const SATLINE_DAY_HIGHEST_DAYS: f64 = 100000.0;
 /// The lowest accepted liquid volume fraction, m3/m3.
 pub const SATLINE_LIQUID_VOLUME_FRACTION_LOWEST_M3_M3: f64 = 0.001;
 /// The highest accepted liquid volume fraction, m3/m3.

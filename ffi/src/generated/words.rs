@@ -822,6 +822,47 @@ pub extern "C" fn satline_line_drop_caution_sentence(number: i32) -> *const c_ch
     text.as_ptr()
 }
 
+/// SATLINE_CHARGE_BALANCE_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_charge_balance_sentence(number: i32) -> *const c_char {
+    let text = match number {
+        1 => c"What was inside before is not known, so the scale does not say what is inside now. Recover all of it into a cylinder and weigh it, or judge the charge by measurement.",
+        2 => c"By the scale the unit holds what it should.",
+        3 => c"By the scale the unit holds less than it should. Find out why before adding: a unit that was full has a leak.",
+        4 => c"By the scale the unit holds more than it should: recover the difference into a cylinder.",
+        5 => c"The difference is within what scale, nameplate and line set leave open: judge the charge by measurement.",
+        _ => c"unknown",
+    };
+    text.as_ptr()
+}
+
+/// SATLINE_RECOVERY_ROOM_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_recovery_room_sentence(number: i32) -> *const c_char {
+    let text = match number {
+        1 => c"The cylinder has room for what is expected. Weigh it as it fills and stop at its limit.",
+        2 => c"It may just fit, or not: have a second cylinder at hand, and stop at the limit.",
+        3 => c"It does not fit: take an emptier cylinder, or a second one.",
+        4 => c"The cylinder is at its limit or beyond it: put nothing into it, keep it cool, and have it relieved by somebody qualified where it is overfilled.",
+        _ => c"unknown",
+    };
+    text.as_ptr()
+}
+
+/// SATLINE_RECOVERED_BALANCE_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_recovered_balance_sentence(number: i32) -> *const c_char {
+    let text = match number {
+        1 => c"Weigh the cylinder again when the recovery has ended.",
+        2 => c"What was expected came out. Let the unit stand and watch its pressure: liquid that boils out of oil or cold parts brings it back.",
+        3 => c"Less came out than was expected. Either the unit was short, which means a leak, or refrigerant is still inside, in oil, in cold parts or behind a closed valve: watch the pressure, warm the cold parts, and recover again before opening it.",
+        4 => c"More came out than was expected. Either the unit was overcharged, or the cylinder took in something else: do not reuse it before it is identified.",
+        5 => c"The difference is within what scale and expectation leave open.",
+        _ => c"unknown",
+    };
+    text.as_ptr()
+}
+
 /// SATLINE_VALUE_... in words; "unknown" for a number that is none. Never null; lives for ever.
 #[unsafe(no_mangle)]
 pub extern "C" fn satline_value_name(number: i32) -> *const c_char {

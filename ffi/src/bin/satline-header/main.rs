@@ -38,6 +38,8 @@ const SOURCES: &[&str] = &[
     "airflow.rs",
     "target_grid.rs",
     "performance.rs",
+    "account.rs",
+    "recovery.rs",
     "full.rs",
     "generated/full.rs",
     "saturated.rs",
