@@ -72,6 +72,7 @@ def cylinder_fill_parts(
     water_capacity_kg: float,
     masses: tuple[float | None, float | None],
     temperatures: tuple[float | None, float | None],
+) -> dict[str, Any]: ...
 def compare_refrigerants_parts(
     old: Refrigerant,
     new: Refrigerant,
@@ -109,6 +110,7 @@ def copper_tube_parts(
     joint: str,
     design_gauge_pressure_pa: float | None,
     tolerances: tuple[float | None, float | None],
+) -> dict[str, Any]: ...
 def decay_parts(
     times_s: list[float],
     pressures_pa: list[float],
@@ -116,13 +118,16 @@ def decay_parts(
     limits: tuple[
         float | None, float | None, float | None, float | None, float | None, float | None, float | None
     ],
+) -> dict[str, Any]: ...
 def expected_nitrogen_pressure_pa(pressure_pa: Any, temperature_k: Any, later_temperature_k: Any) -> Any: ...
 def frost_point_k(pressure_pa: Any) -> Any: ...
 def line_drop_parts(
+    refrigerant: Refrigerant,
     upstream_k: float,
     downstream_k: float,
     flash: str,
     difference_uncertainty_k: float | None,
+) -> dict[str, Any]: ...
 def nitrogen_density_kg_m3(pressure_pa: Any, temperature_k: Any) -> Any: ...
 def pressure_test_parts(
     first: tuple[float, list[float]],
@@ -130,6 +135,7 @@ def pressure_test_parts(
     duration_s: float,
     low_side_design_pressure_pa: float,
     limits: tuple[float | None, float | None, float | None, float | None, float | None],
+) -> dict[str, Any]: ...
 def water_saturation_pressure_pa(temperature_k: Any) -> Any: ...
 def standing_check_parts(
     refrigerant: Refrigerant,
@@ -177,3 +183,14 @@ def target_grid_compare(
 ) -> tuple[Any, str, _Pair | None, _Told]: ...
 def target_grid_from_text(json: str) -> tuple[_Chart, tuple[str, str, bool, bool]]: ...
 def watts_per_airflow(power: _Pair, air: _Pair, limit: float | None) -> tuple[_Pair, _Pair, float, Any]: ...
+def expected_charge(parts: tuple[_Pair, _Pair, _Pair]) -> _Pair: ...
+def charge_account_parts(
+    parts: tuple[_Pair, _Pair, _Pair],
+    start: _Pair | None,
+    weighings: list[_Pair],
+    limits: tuple[float | None, float | None],
+) -> dict[str, Any]: ...
+def leak_rate_parts(full_charge: _Pair, additions: list[tuple[float, _Pair]]) -> dict[str, Any]: ...
+def recovery_parts(
+    expected: _Pair, cylinder_limit_kg: float, contents: tuple[_Pair, _Pair | None], tolerance: float | None
+) -> dict[str, Any]: ...

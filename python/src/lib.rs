@@ -15,6 +15,7 @@ mod state;
 mod transport;
 mod units;
 mod visit;
+mod visit_account;
 mod visit_airflow;
 mod visit_gas;
 mod visit_retrofit;
@@ -53,6 +54,7 @@ fn native(module: &Bound<'_, PyModule>) -> PyResult<()> {
     module.add_function(wrap_pyfunction!(safety::cylinder_contents_kg, module)?)?;
     module.add_function(wrap_pyfunction!(safety::recovery_level_parts, module)?)?;
     module.add_function(wrap_pyfunction!(safety::caution_sentences, module)?)?;
+    visit_account::add(module)?;
     visit_gas::add(module)?;
     module.add_function(wrap_pyfunction!(visit_retrofit::compare_refrigerants_parts, module)?)?;
     module.add_function(wrap_pyfunction!(visit_retrofit::starting_charge_kg, module)?)?;
