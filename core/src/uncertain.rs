@@ -79,6 +79,46 @@ pub fn propagate<const N: usize>(
     Ok(Uncertain { value, standard_uncertainty: math::sqrt(squares) })
 }
 
+/// As [`propagate`], for a function that gives several results at once: each with its own uncertainty, the inputs moved
+/// once for all of them.
+///
+/// # Errors
+/// As [`propagate`].
+pub fn propagate_all<const N: usize, const M: usize>(
+    inputs: [Uncertain; N],
+    function: impl Fn([f64; N]) -> Result<[f64; M], Error>,
+) -> Result<[Uncertain; M], Error> {
+    let values = inputs.map(|input| input.value);
+    let results = function(values)?;
+    let mut squares = [0.0; M];
+    for (place, input) in inputs.iter().enumerate() {
+        if input.standard_uncertainty == 0.0 {
+            continue;
+        }
+        let moved_by = |change: f64| {
+            let mut moved = values;
+            if let Some(input) = moved.get_mut(place) {
+                *input += change;
+            }
+            function(moved)
+        };
+        let (above, below, half) = match (moved_by(input.standard_uncertainty), moved_by(-input.standard_uncertainty)) {
+            (Ok(above), Ok(below)) => (above, below, 0.5),
+            (Ok(one), Err(_)) | (Err(_), Ok(one)) => (one, results, 1.0),
+            (Err(error), Err(_)) => return Err(error),
+        };
+        for ((square, above), below) in squares.iter_mut().zip(above).zip(below) {
+            let share = half * (above - below);
+            *square += share * share;
+        }
+    }
+    let mut found = results.map(Uncertain::exact);
+    for (found, square) in found.iter_mut().zip(squares) {
+        found.standard_uncertainty = math::sqrt(square);
+    }
+    Ok(found)
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -91,6 +131,18 @@ mod tests {
         let bias = Uncertain::new(0.0, 3.0).unwrap();
         let difference = propagate([bias], |[bias]| Ok((20.0 + bias) - (10.0 + bias))).unwrap();
         assert_eq!(difference, Uncertain { value: 10.0, standard_uncertainty: 0.0 });
+    }
+
+    #[test]
+    fn several_results_are_as_one_by_one() {
+        let inputs = [Uncertain::new(3.0, 0.5).unwrap(), Uncertain::new(1.0, 0.25).unwrap(), Uncertain::exact(7.0)];
+        let bound = |value: f64| crate::bounds::within("share", "1", value, 0.0, 1.2, "give less");
+        let both = |[left, right, exact]: [f64; 3]| Ok([left * left * bound(right)?, exact - right]);
+        let found = propagate_all(inputs, both).unwrap();
+        for (place, found) in found.iter().enumerate() {
+            assert_eq!(*found, propagate(inputs, |values| Ok(both(values)?[place])).unwrap());
+        }
+        assert!(found[0].standard_uncertainty > 3.0 && found[1].standard_uncertainty == 0.25);
     }
 
     #[test]
