@@ -18,6 +18,8 @@ mod full;
 mod generated;
 mod handle;
 mod limits;
+#[cfg(feature = "eos")]
+mod line_pressure;
 mod panic;
 mod pressure;
 mod reading;
@@ -27,4 +29,6 @@ mod standing;
 mod state;
 mod status;
 mod target;
+#[cfg(feature = "eos")]
+mod uncertain;
 mod version;

@@ -4,6 +4,7 @@ use satline::charge::{Action, Edition, NoValidTest, Role, SplitCheck};
 use satline::diagnosis::{
     Advice, Caution, Charge, ChargeStatus, FieldName, NeededFor, NextCheck, Reason, ValueBound, ValueName,
 };
+use satline::lineset::{Fitting, LineAdvice, LineCaution, VaporDuty};
 use satline::reading::{Compressor, Metering, MeteringPlace, Mode, Stage};
 use satline::visit::standing::{self, Liquid, Outcome};
 use std::fmt::Write as _;
@@ -67,6 +68,18 @@ pub fn write() -> String {
     }
     for answer in standing::Caution::ALL {
         constant(&mut out, answer.sentence(), &["standing_caution", answer.name()], answer.number());
+    }
+    for answer in Fitting::ALL {
+        constant(&mut out, answer.sentence(), &["fitting", answer.name()], answer.number());
+    }
+    for answer in VaporDuty::ALL {
+        constant(&mut out, answer.sentence(), &["vapor_duty", answer.name()], answer.number());
+    }
+    for answer in LineAdvice::ALL {
+        constant(&mut out, answer.sentence(), &["line_advice", answer.name()], answer.number());
+    }
+    for answer in LineCaution::ALL {
+        constant(&mut out, answer.sentence(), &["line_caution", answer.name()], answer.number());
     }
     for value in ValueName::ALL {
         constant(&mut out, &format!("Value: {}.", value.title()), &["value", value.name()], value.number());

@@ -28,9 +28,11 @@ const SOURCES: &[&str] = &[
     "reading.rs",
     "finding.rs",
     "standing.rs",
+    "uncertain.rs",
     "full.rs",
     "generated/full.rs",
     "state.rs",
+    "line_pressure.rs",
     "generated/words.rs",
 ];
 

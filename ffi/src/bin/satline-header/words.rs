@@ -3,6 +3,7 @@
 
 use satline::charge::{Action, NoValidTest};
 use satline::diagnosis::{Advice, Caution, Charge, ChargeStatus, NeededFor, NextCheck, Reason, ValueName};
+use satline::lineset::{LineAdvice, LineCaution};
 use satline::visit::standing;
 use std::fmt::Write as _;
 
@@ -35,6 +36,10 @@ pub fn write() -> String {
     function(&mut out, "satline_standing_advice_sentence", "STANDING_ADVICE", rows);
     let rows = standing::Caution::ALL.iter().map(|answer| (answer.number(), answer.sentence()));
     function(&mut out, "satline_standing_caution_sentence", "STANDING_CAUTION", rows);
+    let rows = LineAdvice::ALL.iter().map(|answer| (answer.number(), answer.sentence()));
+    function(&mut out, "satline_line_advice_sentence", "LINE_ADVICE", rows);
+    let rows = LineCaution::ALL.iter().map(|answer| (answer.number(), answer.sentence()));
+    function(&mut out, "satline_line_caution_sentence", "LINE_CAUTION", rows);
     let rows = ValueName::ALL.iter().map(|value| (value.number(), value.name()));
     function(&mut out, "satline_value_name", "VALUE", rows);
     out
