@@ -200,6 +200,27 @@ bounds! {
     /// Time since the last change to the unit.
     MINUTES = "time since the last change" ["min"] 0.0 .. 1e6,
         "give minutes since start, or since charge or airflow were last changed";
+    /// Relative humidity of air.
+    RELATIVE_HUMIDITY = "relative humidity" ["Pa/Pa"] 0.0 .. 1.0,
+        "give a fraction of one, not a percentage";
+    /// Humidity ratio of air; that of saturated air, which ends the range, is mostly lower.
+    HUMIDITY_RATIO = "humidity ratio" ["kg/kg"] 0.0 .. 1.2,
+        "give kilograms of water to a kilogram of dry air (7000 grains to a pound)";
+    /// Dew point of air; the dry bulb, which ends the range, is mostly lower.
+    DEW_POINT = "dew point temperature" ["K"] 173.15 .. 373.15,
+        "check the unit: kelvin is needed here";
+    /// Electric power of a blower, which ends as heat in the air.
+    BLOWER_POWER = "blower power" ["W"] 0.0 .. 1e5,
+        "give the electric power of the blower in watts, 0 where it is outside the two probes";
+    /// Airflow to a capacity: 400 cfm a ton is 5.4e-5 cubic metres a second to a watt.
+    AIRFLOW_PER_CAPACITY = "airflow per capacity" ["m3/(s W)"] 1e-6 .. 1e-3,
+        "give cubic metres a second to a watt: cfm a ton times 1.342e-7";
+    /// Mass flow of refrigerant.
+    REFRIGERANT_FLOW = "mass flow of refrigerant" ["kg/s"] 1e-5 .. 20.0,
+        "give kilograms a second";
+    /// Share of the compressor's power that the refrigerant carries away.
+    WORK_SHARE = "share of the work that stays in the gas" ["W/W"] 0.3 .. 1.0,
+        "give a fraction of one: what the shell does not give to the ambient air";
 }
 
 #[cfg(test)]

@@ -13,7 +13,10 @@ extern crate alloc;
 #[cfg(test)]
 extern crate std;
 
+pub mod air;
 pub mod bounds;
+#[cfg(feature = "eos")]
+pub mod capacity;
 pub mod charge;
 pub mod diagnosis;
 #[cfg(feature = "eos")]

@@ -960,6 +960,48 @@
 // The highest accepted time since the last change, min.
 #define SATLINE_TIME_SINCE_THE_LAST_CHANGE_HIGHEST_MIN 1000000.0
 
+// The lowest accepted relative humidity, Pa/Pa.
+#define SATLINE_RELATIVE_HUMIDITY_LOWEST_PA_PA 0.0
+
+// The highest accepted relative humidity, Pa/Pa.
+#define SATLINE_RELATIVE_HUMIDITY_HIGHEST_PA_PA 1.0
+
+// The lowest accepted humidity ratio, kg/kg.
+#define SATLINE_HUMIDITY_RATIO_LOWEST_KG_KG 0.0
+
+// The highest accepted humidity ratio, kg/kg.
+#define SATLINE_HUMIDITY_RATIO_HIGHEST_KG_KG 1.2
+
+// The lowest accepted dew point temperature, K.
+#define SATLINE_DEW_POINT_TEMPERATURE_LOWEST_K 173.15
+
+// The highest accepted dew point temperature, K.
+#define SATLINE_DEW_POINT_TEMPERATURE_HIGHEST_K 373.15
+
+// The lowest accepted blower power, W.
+#define SATLINE_BLOWER_POWER_LOWEST_W 0.0
+
+// The highest accepted blower power, W.
+#define SATLINE_BLOWER_POWER_HIGHEST_W 100000.0
+
+// The lowest accepted airflow per capacity, m3/(s W).
+#define SATLINE_AIRFLOW_PER_CAPACITY_LOWEST_M3_S_W 1e-6
+
+// The highest accepted airflow per capacity, m3/(s W).
+#define SATLINE_AIRFLOW_PER_CAPACITY_HIGHEST_M3_S_W 0.001
+
+// The lowest accepted mass flow of refrigerant, kg/s.
+#define SATLINE_MASS_FLOW_OF_REFRIGERANT_LOWEST_KG_S 1e-5
+
+// The highest accepted mass flow of refrigerant, kg/s.
+#define SATLINE_MASS_FLOW_OF_REFRIGERANT_HIGHEST_KG_S 20.0
+
+// The lowest accepted share of the work that stays in the gas, W/W.
+#define SATLINE_SHARE_OF_THE_WORK_THAT_STAYS_IN_THE_GAS_LOWEST_W_W 0.3
+
+// The highest accepted share of the work that stays in the gas, W/W.
+#define SATLINE_SHARE_OF_THE_WORK_THAT_STAYS_IN_THE_GAS_HIGHEST_W_W 1.0
+
 // Version of the binary interface: 0x10000 times the major plus the minor number. The minor number rises when
 // something is added, the major one when something that existed changes.
 #define SATLINE_ABI_VERSION 65536
@@ -1003,6 +1045,52 @@
 // Bit of satline_standing_finding.given: unseen_at_most_pa is set.
 #define SATLINE_STANDING_GIVEN_UNSEEN 4
 
+// Bit of satline_moist_air.defined: dew_point_k is set; air drier than a dew point of -100 degrees Celsius has none.
+#define SATLINE_DEFINED_DEW_POINT 1
+
+// Measure of humidity: none. For air leaving: as much water as entering, over a dry coil or in heating.
+#define SATLINE_HUMIDITY_NONE 0
+
+// Measure of humidity: wet bulb temperature, kelvin.
+#define SATLINE_HUMIDITY_WET_BULB 1
+
+// Measure of humidity: relative humidity, 0 to 1.
+#define SATLINE_HUMIDITY_RELATIVE 2
+
+// Measure of humidity: dew point temperature, kelvin.
+#define SATLINE_HUMIDITY_DEW_POINT 3
+
+// Measure of humidity: humidity ratio, kilograms of water to a kilogram of dry air.
+#define SATLINE_HUMIDITY_RATIO 4
+
+// Where an airflow's volume counts: in the air entering the coil.
+#define SATLINE_AIRFLOW_ENTERING 1
+
+// Where an airflow's volume counts: in the air leaving the coil.
+#define SATLINE_AIRFLOW_LEAVING 2
+
+// Where an airflow's volume counts: at standard air, 0.075 lb/ft3 (SCFM).
+#define SATLINE_AIRFLOW_STANDARD 3
+
+// Known heat: given to the air by strips (volts times amperes of all that are on) or a furnace (its output), compressor
+// off.
+#define SATLINE_HEAT_HEATING 1
+
+// Known heat: sensible heat taken from the air between the probes.
+#define SATLINE_HEAT_SENSIBLE 2
+
+// Known heat: total heat taken from the air between the probes.
+#define SATLINE_HEAT_TOTAL 3
+
+// Known heat: taken up by the refrigerant in the indoor coil.
+#define SATLINE_HEAT_REFRIGERANT 4
+
+// Bit of satline_coil_capacity.defined: sensible_heat_ratio is set; the air was cooled.
+#define SATLINE_DEFINED_SENSIBLE_HEAT_RATIO 1
+
+// Bit of satline_split.defined: target and deviation are set; the table has a target for this return air.
+#define SATLINE_DEFINED_SPLIT_TARGET 1
+
 // How many components a state has room for.
 #define SATLINE_STATE_COMPONENTS 8
 
@@ -1032,6 +1120,45 @@
 
 // Bit of satline_state.defined: quality and the mass fractions of both phases are set; they belong to two phases.
 #define SATLINE_DEFINED_QUALITY 2
+
+// Bit of satline_circuit.given: the discharge is given.
+#define SATLINE_CIRCUIT_GIVEN_DISCHARGE 1
+
+// Bit of satline_circuit.given: the coil's outlet is given.
+#define SATLINE_CIRCUIT_GIVEN_COIL_OUTLET 2
+
+// Bit of satline_circuit.given: the mass flow is given.
+#define SATLINE_CIRCUIT_GIVEN_MASS_FLOW 4
+
+// Bit of satline_circuit.given: the compressor's power is given.
+#define SATLINE_CIRCUIT_GIVEN_COMPRESSOR_POWER 8
+
+// Bit of satline_circuit_capacity.defined: line_gain_w is set.
+#define SATLINE_CIRCUIT_DEFINED_LINE_GAIN_W 1
+
+// Bit of satline_circuit_capacity.defined: condenser_w is set.
+#define SATLINE_CIRCUIT_DEFINED_CONDENSER_W 2
+
+// Bit of satline_circuit_capacity.defined: gas_work_w is set.
+#define SATLINE_CIRCUIT_DEFINED_GAS_WORK_W 4
+
+// Bit of satline_circuit_capacity.defined: work_share is set.
+#define SATLINE_CIRCUIT_DEFINED_WORK_SHARE 8
+
+// Bit of satline_circuit_capacity.defined: pressure_ratio is set.
+#define SATLINE_CIRCUIT_DEFINED_PRESSURE_RATIO 16
+
+// Bit of satline_circuit_capacity.defined: isentropic_efficiency is set.
+#define SATLINE_CIRCUIT_DEFINED_ISENTROPIC_EFFICIENCY 32
+
+// Bit of satline_circuit_capacity.defined: overall_efficiency is set.
+#define SATLINE_CIRCUIT_DEFINED_OVERALL_EFFICIENCY 64
+
+// Bit of satline_circuit_capacity.defined: cop is set.
+#define SATLINE_CIRCUIT_DEFINED_COP 128
+
+// Bit of satline_circuit_capacity.defined: eer_btu_wh is set.
+#define SATLINE_CIRCUIT_DEFINED_EER_BTU_WH 256
 
 // Room for the numbers of fittings of a line, by kind: element SATLINE_FITTING_... counts those of that kind.
 #define SATLINE_LINE_FITTINGS 16
@@ -1252,6 +1379,157 @@ typedef struct satline_match {
   double standard_uncertainty_k;
 } satline_match;
 
+// Moist air. Start with satline_moist_air_init. Saturation, dew point and wet bulb are over ice below 0 degrees Celsius.
+typedef struct satline_moist_air {
+  // sizeof(satline_moist_air), set by satline_moist_air_init.
+  uint32_t struct_size;
+  // SATLINE_DEFINED_... bits.
+  uint32_t defined;
+  // Kelvin.
+  double dry_bulb_k;
+  // Ambient (station) pressure, pascals.
+  double pressure_pa;
+  // Thermodynamic wet bulb, kelvin.
+  double wet_bulb_k;
+  // Kelvin; 0 where there is none.
+  double dew_point_k;
+  // Vapour pressure over saturation pressure, 0 to 1.
+  double relative_humidity;
+  // Kilograms of water to a kilogram of dry air.
+  double humidity_ratio;
+  // Humidity ratio over that of saturated air, 0 to 1.
+  double degree_of_saturation;
+  // Partial pressure of the water, pascals.
+  double vapor_pressure_pa;
+  // Joules to a kilogram of dry air, from dry air and liquid water at 0 degrees Celsius.
+  double enthalpy_j_kg;
+  // Kilograms of air and water to a cubic metre.
+  double density_kg_m3;
+  // Cubic metres to a kilogram of dry air.
+  double specific_volume_m3_kg;
+  // Density over that of standard air, 0.075 lb/ft3.
+  double density_ratio;
+} satline_moist_air;
+
+// What was measured of the air before and after the indoor coil. Start with satline_coil_air_init. Every
+// ..._uncertainty is one standard uncertainty, 0 for a value taken as known.
+typedef struct satline_coil_air {
+  // sizeof(satline_coil_air), set by satline_coil_air_init.
+  uint32_t struct_size;
+  // SATLINE_HUMIDITY_...: what entering_humidity is.
+  int32_t entering_measure;
+  // SATLINE_HUMIDITY_...: what leaving_humidity is; SATLINE_HUMIDITY_NONE (by satline_coil_air_init) for as much water
+  // as entering.
+  int32_t leaving_measure;
+  // Always 0.
+  int32_t reserved;
+  // Dry bulb of the air entering (return), kelvin.
+  double entering_dry_bulb_k;
+  double entering_dry_bulb_uncertainty;
+  // In the unit of its measure.
+  double entering_humidity;
+  double entering_humidity_uncertainty;
+  // Dry bulb of the air leaving (supply), kelvin.
+  double leaving_dry_bulb_k;
+  double leaving_dry_bulb_uncertainty;
+  // In the unit of its measure.
+  double leaving_humidity;
+  double leaving_humidity_uncertainty;
+  // Station pressure, pascals; 101325 by satline_coil_air_init.
+  double pressure_pa;
+  double pressure_uncertainty;
+  // One standard uncertainty of a bias that all temperatures share, kelvin.
+  double shared_bias_k;
+} satline_coil_air;
+
+// Heat taken from the air, positive in cooling. Start with satline_coil_capacity_init. Every ..._uncertainty is one standard
+// uncertainty of the member above it.
+typedef struct satline_coil_capacity {
+  // sizeof(satline_coil_capacity), set by satline_coil_capacity_init.
+  uint32_t struct_size;
+  // SATLINE_DEFINED_... bits of what is set besides; what is not is 0.
+  uint32_t defined;
+  // Mass flow of dry air.
+  double dry_air_kg_s;
+  double dry_air_kg_s_uncertainty;
+  // Heat of cooling the air, at the humidity at which it leaves.
+  double sensible_w;
+  double sensible_w_uncertainty;
+  // Heat of the water taken out, as vapour at the entering dry bulb; negative where the air left with more.
+  double latent_w;
+  double latent_w_uncertainty;
+  // Sensible and latent together: mass flow of dry air times the difference of enthalpy, that of the condensate still in
+  // it.
+  double total_w;
+  double total_w_uncertainty;
+  // Enthalpy that leaves with the condensate.
+  double condensate_w;
+  double condensate_w_uncertainty;
+  // Total less condensate: what the refrigerant takes up, where no blower stands between the probes.
+  double coil_w;
+  double coil_w_uncertainty;
+  // Water taken out.
+  double condensate_kg_s;
+  double condensate_kg_s_uncertainty;
+  // Sensible over total heat, where defined.
+  double sensible_heat_ratio;
+  double sensible_heat_ratio_uncertainty;
+} satline_coil_capacity;
+
+// An airflow over the indoor coil. Start with satline_coil_airflow_init. Every ..._uncertainty is one standard
+// uncertainty of the member above it.
+typedef struct satline_coil_airflow {
+  // sizeof(satline_coil_airflow), set by satline_coil_airflow_init.
+  uint32_t struct_size;
+  // SATLINE_DEFINED_... bits of what is set besides; what is not is 0.
+  uint32_t defined;
+  // Mass flow of dry air.
+  double dry_air_kg_s;
+  double dry_air_kg_s_uncertainty;
+  // Volume flow of the air entering.
+  double entering_m3_s;
+  double entering_m3_s_uncertainty;
+  // Volume flow of the air leaving.
+  double leaving_m3_s;
+  double leaving_m3_s_uncertainty;
+  // Flow at standard air of 0.075 lb/ft3 (SCFM).
+  double standard_m3_s;
+  double standard_m3_s_uncertainty;
+} satline_coil_airflow;
+
+// The effective surface of a coil that takes out water. Start with satline_apparatus_dew_point_init. Every ..._uncertainty is one standard
+// uncertainty of the member above it.
+typedef struct satline_apparatus_dew_point {
+  // sizeof(satline_apparatus_dew_point), set by satline_apparatus_dew_point_init.
+  uint32_t struct_size;
+  // SATLINE_DEFINED_... bits of what is set besides; what is not is 0.
+  uint32_t defined;
+  // Apparatus dew point, kelvin.
+  double temperature_k;
+  double temperature_k_uncertainty;
+  // The share of the air that passes untouched, 0 to 1.
+  double bypass_factor;
+  double bypass_factor_uncertainty;
+} satline_apparatus_dew_point;
+
+// Temperature split with its target. Start with satline_split_init. Every ..._uncertainty is one standard
+// uncertainty of the member above it.
+typedef struct satline_split {
+  // sizeof(satline_split), set by satline_split_init.
+  uint32_t struct_size;
+  // SATLINE_DEFINED_... bits of what is set besides; what is not is 0.
+  uint32_t defined;
+  // Return minus supply dry bulb, kelvin of difference.
+  double split_k;
+  double split_k_uncertainty;
+  // What the table asks for, where defined.
+  double target_k;
+  double target_k_uncertainty;
+  // Split minus target, where defined.
+  double deviation_k;
+  double deviation_k_uncertainty;
+} satline_split;
+
 // A refrigerant with its equation of state: one of the objects below whose names end in _FULL, or found by name.
 // Programs pass its address and never look inside. Its size never changes. Not in the library for microcontrollers.
 typedef struct satline_refrigerant_full {
@@ -1294,6 +1572,95 @@ typedef struct satline_state {
   // Mass fractions of the components in the vapour of two phases.
   double vapor_mass_fraction[SATLINE_STATE_COMPONENTS];
 } satline_state;
+
+// What was measured at the circuit in cooling: suction and liquid, and a mass flow or the compressor's power with the
+// discharge. Start with satline_circuit_init. Every ..._uncertainty is one standard uncertainty of the member above it.
+typedef struct satline_circuit {
+  // sizeof(satline_circuit), set by satline_circuit_init.
+  uint32_t struct_size;
+  // SATLINE_CIRCUIT_GIVEN_... bits.
+  uint32_t given;
+  // At the suction (vapour) port: pascals, absolute.
+  double suction_pressure_pa;
+  double suction_pressure_pa_uncertainty;
+  // Kelvin.
+  double suction_temperature_k;
+  double suction_temperature_k_uncertainty;
+  // At the liquid port: pascals, absolute.
+  double liquid_pressure_pa;
+  double liquid_pressure_pa_uncertainty;
+  // Kelvin.
+  double liquid_temperature_k;
+  double liquid_temperature_k_uncertainty;
+  // At the compressor's outlet: pascals, absolute.
+  double discharge_pressure_pa;
+  double discharge_pressure_pa_uncertainty;
+  // Kelvin.
+  double discharge_temperature_k;
+  double discharge_temperature_k_uncertainty;
+  // At the indoor coil's outlet: pascals, absolute.
+  double coil_outlet_pressure_pa;
+  double coil_outlet_pressure_pa_uncertainty;
+  // Kelvin.
+  double coil_outlet_temperature_k;
+  double coil_outlet_temperature_k_uncertainty;
+  // Mass flow of refrigerant, kilograms a second.
+  double mass_flow_kg_s;
+  double mass_flow_kg_s_uncertainty;
+  // Electric power of the compressor, watts.
+  double compressor_power_w;
+  double compressor_power_w_uncertainty;
+  // Electric power of blower, fan and controls, watts: counted in COP and EER.
+  double other_power_w;
+  double other_power_w_uncertainty;
+  // The share of the compressor's power that stays in the gas, used without a mass flow; 0.9 with an uncertainty of 0.058
+  // by satline_circuit_init.
+  double work_share;
+  double work_share_uncertainty;
+} satline_circuit;
+
+// Capacity and efficiency. Start with satline_circuit_capacity_init. What was not measured, or contradicts itself, is 0
+// and its bit of defined not set. The uncertainty of the equation of state is not in the uncertainties.
+typedef struct satline_circuit_capacity {
+  // sizeof(satline_circuit_capacity), set by satline_circuit_capacity_init.
+  uint32_t struct_size;
+  // SATLINE_CIRCUIT_DEFINED_... bits.
+  uint32_t defined;
+  // Mass flow of refrigerant.
+  double mass_flow_kg_s;
+  double mass_flow_kg_s_uncertainty;
+  // Heat taken up from the liquid port to the coil's outlet, or to the suction port where that is not given: then the heat
+  // that the suction line gains is in it.
+  double evaporator_w;
+  double evaporator_w_uncertainty;
+  // Heat that the suction line gained.
+  double line_gain_w;
+  double line_gain_w_uncertainty;
+  // Heat given up from discharge to liquid port.
+  double condenser_w;
+  double condenser_w_uncertainty;
+  // Work that stayed in the gas.
+  double gas_work_w;
+  double gas_work_w_uncertainty;
+  // Where the mass flow was measured: work that stayed in the gas over the compressor's power.
+  double work_share;
+  double work_share_uncertainty;
+  // Discharge over suction pressure, absolute.
+  double pressure_ratio;
+  double pressure_ratio_uncertainty;
+  // Enthalpy rise of an ideal compressor over the rise found.
+  double isentropic_efficiency;
+  double isentropic_efficiency_uncertainty;
+  // Power of an ideal compressor for this mass flow over the compressor's electric power.
+  double overall_efficiency;
+  double overall_efficiency_uncertainty;
+  // Evaporator capacity over electric power.
+  double cop;
+  double cop_uncertainty;
+  // The same in Btu an hour to a watt.
+  double eer_btu_wh;
+  double eer_btu_wh_uncertainty;
+} satline_circuit_capacity;
 
 // A value with one standard uncertainty, both in the unit that the argument's name states. An instrument's limit of
 // error becomes a standard uncertainty by dividing by 1.73; 0 where the value is taken as known. This structure never
@@ -2658,6 +3025,164 @@ int32_t satline_refrigerant_matches(double pressure_pa,
                                     uint32_t room,
                                     uint32_t *count);
 
+// Pressure of the standard atmosphere. A barometer at the unit is better: weather moves the pressure by some 2 %.
+//
+// altitude_m: metres above sea level, -500 to 5500. pressure_pa: pascals.
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE, SATLINE_STATUS_NOT_FINITE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_standard_pressure_pa(double altitude_m,
+                                     double *pressure_pa);
+
+// Empties air. struct_size: sizeof(satline_moist_air).
+//
+// Status: SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_moist_air_init(struct satline_moist_air *air, uint32_t struct_size);
+
+// Air from its dry bulb and wet bulb. Below 0 degrees Celsius the wick holds ice.
+//
+// dry_bulb_k: kelvin, -60 to 70 degrees Celsius. wet_bulb_k: kelvin, from that of dry air to the dry bulb.
+// pressure_pa: station pressure, 50 to 110 kPa. air: initialised by satline_moist_air_init.
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE, SATLINE_STATUS_NOT_FINITE, SATLINE_STATUS_BAD_STRUCT_SIZE,
+// SATLINE_STATUS_NULL_POINTER.
+int32_t satline_moist_air_from_wet_bulb(double dry_bulb_k,
+                                        double wet_bulb_k,
+                                        double pressure_pa,
+                                        struct satline_moist_air *air);
+
+// Air from its dry bulb and relative humidity.
+//
+// dry_bulb_k: kelvin, -60 to 70 degrees Celsius. relative_humidity: 0 to 1.
+// pressure_pa: station pressure, 50 to 110 kPa. air: initialised by satline_moist_air_init.
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE, SATLINE_STATUS_NOT_FINITE, SATLINE_STATUS_BAD_STRUCT_SIZE,
+// SATLINE_STATUS_NULL_POINTER.
+int32_t satline_moist_air_from_relative_humidity(double dry_bulb_k,
+                                                 double relative_humidity,
+                                                 double pressure_pa,
+                                                 struct satline_moist_air *air);
+
+// Air from its dry bulb and dew point (frost point below 0 degrees Celsius).
+//
+// dry_bulb_k: kelvin, -60 to 70 degrees Celsius. dew_point_k: kelvin, from -100 degrees Celsius to the dry bulb.
+// pressure_pa: station pressure, 50 to 110 kPa. air: initialised by satline_moist_air_init.
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE, SATLINE_STATUS_NOT_FINITE, SATLINE_STATUS_BAD_STRUCT_SIZE,
+// SATLINE_STATUS_NULL_POINTER.
+int32_t satline_moist_air_from_dew_point(double dry_bulb_k,
+                                         double dew_point_k,
+                                         double pressure_pa,
+                                         struct satline_moist_air *air);
+
+// Air from its dry bulb and humidity ratio.
+//
+// dry_bulb_k: kelvin, -60 to 70 degrees Celsius. humidity_ratio: kilograms of water to a kilogram of dry air, 0 to that of saturated air.
+// pressure_pa: station pressure, 50 to 110 kPa. air: initialised by satline_moist_air_init.
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE, SATLINE_STATUS_NOT_FINITE, SATLINE_STATUS_BAD_STRUCT_SIZE,
+// SATLINE_STATUS_NULL_POINTER.
+int32_t satline_moist_air_from_humidity_ratio(double dry_bulb_k,
+                                              double humidity_ratio,
+                                              double pressure_pa,
+                                              struct satline_moist_air *air);
+
+// The flow at standard air (SCFM) of a volume flow (ACFM) in this air: its dry air at 0.075 lb/ft3.
+//
+// actual_m3_s: cubic metres a second, 0.01 to 10. air: as computed by one of the functions above. standard_m3_s: cubic metres a second.
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE, SATLINE_STATUS_NOT_FINITE, SATLINE_STATUS_BAD_STRUCT_SIZE,
+// SATLINE_STATUS_NULL_POINTER.
+int32_t satline_standard_airflow_m3_s(double actual_m3_s,
+                                      const struct satline_moist_air *air,
+                                      double *standard_m3_s);
+
+// The volume flow (ACFM) in this air of a flow at standard air (SCFM).
+//
+// standard_m3_s: cubic metres a second, 0.01 to 10. air: as computed by one of the functions above. actual_m3_s: cubic metres a second.
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE, SATLINE_STATUS_NOT_FINITE, SATLINE_STATUS_BAD_STRUCT_SIZE,
+// SATLINE_STATUS_NULL_POINTER.
+int32_t satline_actual_airflow_m3_s(double standard_m3_s,
+                                    const struct satline_moist_air *air,
+                                    double *actual_m3_s);
+
+// Empties what was measured. struct_size: sizeof(satline_coil_air).
+//
+// Status: SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_coil_air_init(struct satline_coil_air *air, uint32_t struct_size);
+
+// Empties a capacity. struct_size: sizeof(satline_coil_capacity).
+//
+// Status: SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_coil_capacity_init(struct satline_coil_capacity *capacity, uint32_t struct_size);
+
+// Empties an airflow. struct_size: sizeof(satline_coil_airflow).
+//
+// Status: SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_coil_airflow_init(struct satline_coil_airflow *airflow, uint32_t struct_size);
+
+// Empties the surface. struct_size: sizeof(satline_apparatus_dew_point).
+//
+// Status: SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_apparatus_dew_point_init(struct satline_apparatus_dew_point *surface, uint32_t struct_size);
+
+// Empties a split. struct_size: sizeof(satline_split).
+//
+// Status: SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_split_init(struct satline_split *split, uint32_t struct_size);
+
+// Temperature split, and its target by the table of California Title 24, appendix RA3.2 (see satline_target_split_k).
+// The target moves with the return air's probes, which the deviation's uncertainty takes into account. Not available
+// where air said to leave with as much water as it entered cannot hold it: its coil is wet.
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE, SATLINE_STATUS_NOT_FINITE, SATLINE_STATUS_NOT_AVAILABLE (see above),
+// SATLINE_STATUS_UNKNOWN_CHOICE (a number that is no choice), SATLINE_STATUS_BAD_STRUCT_SIZE,
+// SATLINE_STATUS_NULL_POINTER.
+int32_t satline_coil_split(const struct satline_coil_air *air,
+                           struct satline_split *split);
+
+// Sensible, latent and total heat taken from the air. Heat of a blower between the probes is in it: what the coil did is
+// more by that power. Not available as for satline_coil_split.
+//
+// airflow_m3_s: cubic metres a second, with one standard uncertainty. place: SATLINE_AIRFLOW_...: in which air its volume
+// counts.
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE, SATLINE_STATUS_NOT_FINITE, SATLINE_STATUS_NOT_AVAILABLE (see above),
+// SATLINE_STATUS_UNKNOWN_CHOICE (a number that is no choice), SATLINE_STATUS_BAD_STRUCT_SIZE,
+// SATLINE_STATUS_NULL_POINTER.
+int32_t satline_coil_capacity_at(const struct satline_coil_air *air,
+                                 double airflow_m3_s,
+                                 double airflow_uncertainty,
+                                 int32_t place,
+                                 struct satline_coil_capacity *capacity);
+
+// The airflow over the coil from a heat that is known. Measure the air where it is mixed, out of sight of strips and
+// coil; mains electricity is for licensed people. Not available where the air changes the wrong way or by less than two
+// standard uncertainties, or where the blower has more power than the coil.
+//
+// kind: SATLINE_HEAT_.... heat_w: watts, 1 to 1e6. blower_w: watts of a blower between the probes, else 0; not used with
+// SATLINE_HEAT_SENSIBLE and SATLINE_HEAT_TOTAL. Both with one standard uncertainty.
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE, SATLINE_STATUS_NOT_FINITE, SATLINE_STATUS_NOT_AVAILABLE (see above),
+// SATLINE_STATUS_UNKNOWN_CHOICE (a number that is no choice), SATLINE_STATUS_BAD_STRUCT_SIZE,
+// SATLINE_STATUS_NULL_POINTER.
+int32_t satline_coil_airflow_from(const struct satline_coil_air *air,
+                                  int32_t kind,
+                                  double heat_w,
+                                  double heat_uncertainty,
+                                  double blower_w,
+                                  double blower_uncertainty,
+                                  struct satline_coil_airflow *airflow);
+
+// Apparatus dew point and bypass factor: where the line from entering through leaving air meets saturation. Not
+// available where the air was not cooled, on a coil that is dry or may be, or where the line misses saturation.
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE, SATLINE_STATUS_NOT_FINITE, SATLINE_STATUS_NOT_AVAILABLE (see above),
+// SATLINE_STATUS_UNKNOWN_CHOICE (a number that is no choice), SATLINE_STATUS_BAD_STRUCT_SIZE,
+// SATLINE_STATUS_NULL_POINTER.
+int32_t satline_coil_apparatus_dew_point(const struct satline_coil_air *air,
+                                         struct satline_apparatus_dew_point *surface);
+
 // Finds a full refrigerant by its ASHRAE 34 designation, ignoring case, hyphens and spaces: "R-410A", "r410a". A
 // program that calls it carries every refrigerant with its equation of state; use the objects, such as
 // &SATLINE_R410A_FULL, where size matters. Not in the library for microcontrollers.
@@ -2739,6 +3264,32 @@ int32_t satline_state_pq(const struct satline_refrigerant_full *refrigerant,
                          double quality,
                          int32_t reference,
                          struct satline_state *state);
+
+// Empties what was measured, with the usual share of work. struct_size: sizeof(satline_circuit). Not in the library for
+// microcontrollers, nor are the functions below.
+//
+// Status: SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_circuit_init(struct satline_circuit *circuit,
+                             uint32_t struct_size);
+
+// Empties a capacity. struct_size: sizeof(satline_circuit_capacity).
+//
+// Status: SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_circuit_capacity_init(struct satline_circuit_capacity *capacity, uint32_t struct_size);
+
+// Capacity and efficiency in cooling from pressures and temperatures at the ports, and a mass flow or the compressor's
+// power with the discharge.
+//
+// Not available: neither mass flow nor power with discharge; a suction line not warmer than its dew temperature (liquid
+// comes back); a liquid line with vapour in it; discharge gas that contradicts the suction gas. Out of range: a liquid line
+// in which there can only be vapour, a discharge colder than its dew temperature or not above the suction pressure.
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE, SATLINE_STATUS_NOT_FINITE, SATLINE_STATUS_NOT_AVAILABLE,
+// SATLINE_STATUS_NOT_CONVERGED, SATLINE_STATUS_UNKNOWN_CHOICE (a bit of given that is none),
+// SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER, SATLINE_STATUS_VERSION_MISMATCH.
+int32_t satline_circuit_capacity_of(const struct satline_refrigerant_full *refrigerant,
+                                    const struct satline_circuit *circuit,
+                                    struct satline_circuit_capacity *capacity);
 
 // Darcy friction factor, from laminar flow (64/Re) to rough turbulent flow without a jump, by Churchill's equation of
 // 1977: within 3.1 % of Colebrook's from a Reynolds number of 4000. relative_roughness: roughness over inside diameter;

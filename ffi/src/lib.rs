@@ -10,8 +10,12 @@
 #[cfg(any(feature = "std", test))]
 extern crate std;
 
+mod air;
 mod answer;
+#[cfg(feature = "eos")]
+mod capacity;
 mod catalogue;
+mod coil;
 mod finding;
 #[cfg(feature = "eos")]
 mod full;

@@ -10,7 +10,7 @@ Work on refrigerant circuits needs a licence and follows local codes. Pressure a
 refrigerants, fire are hazards; the unit's own charging label comes first.
 """
 
-from . import units, visit
+from . import air, capacity, units, visit
 from ._component import Component
 from ._errors import (
     BadCompositionError,
@@ -53,6 +53,8 @@ __all__ = [
     "UnknownUnitError",
     "Value",
     "__version__",
+    "air",
+    "capacity",
     "diagnose",
     "refrigerant",
     "refrigerants",

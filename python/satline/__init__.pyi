@@ -2,7 +2,7 @@
 
 from typing import Final, Literal, TypeAlias, final, overload
 
-from . import units as units, visit as visit
+from . import air as air, capacity as capacity, units as units, visit as visit
 from ._component import Component as Component
 from ._errors import (
     BadCompositionError as BadCompositionError,
@@ -51,6 +51,8 @@ __all__ = [
     "UnknownUnitError",
     "Value",
     "__version__",
+    "air",
+    "capacity",
     "diagnose",
     "refrigerant",
     "refrigerants",

@@ -111,6 +111,45 @@ pub fn two_to<T: Send>(
     }
 }
 
+/// Applies `function` to all arguments together, however many, element by element after broadcasting.
+pub fn all_to<T: Send>(
+    arguments: &[(&Bound<'_, PyAny>, &str)],
+    function: impl Fn(&[f64]) -> Result<T, Error> + Sync,
+) -> PyResult<Outcome<T>> {
+    let Some((first, _)) = arguments.first() else { return Err(PyTypeError::new_err("no argument is given")) };
+    let py = first.py();
+    let given = arguments.iter().map(|(argument, name)| values(argument, name)).collect::<PyResult<Vec<_>>>()?;
+    let numbers: Option<Vec<f64>> =
+        given.iter().map(|value| if let Values::Scalar(value) = value { Some(*value) } else { None }).collect();
+    if let Some(numbers) = numbers {
+        let result = function(&numbers).map_err(|error| raise(py, &error, &Place::default()))?;
+        return Ok(Outcome::One(result));
+    }
+    let arrays = given.into_iter().map(|value| as_array(py, value)).collect::<PyResult<Vec<_>>>()?;
+    let shapes = arrays.iter().map(|array| PyTuple::new(py, array.shape())).collect::<PyResult<Vec<_>>>()?;
+    let shape: Vec<usize> = numpy(py, "broadcast_shapes")?.call1(PyTuple::new(py, shapes)?)?.extract()?;
+    let copies =
+        arrays.iter().map(|array| Ok(private_copy(array, &shape)?.readonly())).collect::<PyResult<Vec<_>>>()?;
+    let columns = copies.iter().map(|copy| Ok(copy.as_slice()?)).collect::<PyResult<Vec<&[f64]>>>()?;
+    let count = shape.iter().product();
+    let items = py.detach(|| {
+        let mut row = Vec::with_capacity(columns.len());
+        let mut items = Vec::with_capacity(count);
+        for position in 0..count {
+            row.clear();
+            row.extend(columns.iter().filter_map(|column| column.get(position)));
+            items.push(function(&row).map_err(|error| (position, error))?);
+        }
+        Ok(items)
+    });
+    match items {
+        Ok(items) => Ok(Outcome::Many { shape, items }),
+        Err((position, error)) => {
+            Err(raise(py, &error, &Place { index: Some(unravel(position, &shape)), ..Place::default() }))
+        }
+    }
+}
+
 fn number(py: Python<'_>, result: Result<f64, Error>) -> PyResult<Bound<'_, PyAny>> {
     match result {
         Ok(value) => Ok(PyFloat::new(py, value).into_any()),

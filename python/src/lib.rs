@@ -1,6 +1,9 @@
 //! `satline._native`: the core as Python sees it. What users import stands in `satline/__init__.py`.
 
+mod air;
+mod capacity;
 mod charge;
+mod columns;
 mod diagnosis;
 mod elementwise;
 mod leak;
@@ -34,6 +37,8 @@ fn native(module: &Bound<'_, PyModule>) -> PyResult<()> {
     module.add_function(wrap_pyfunction!(visit::standing_check_parts, module)?)?;
     module.add_function(wrap_pyfunction!(visit::matches_parts, module)?)?;
     module.add_function(wrap_pyfunction!(error_table, module)?)?;
+    air::add(module)?;
+    module.add_function(wrap_pyfunction!(capacity::circuit_capacity_parts, module)?)?;
     units::add(module)?;
     // What is public is decided in Python; a second list here would only have to be kept in step.
     module.delattr("__all__")

@@ -76,7 +76,7 @@ pub fn state<'py>(
 }
 
 /// Properties by a reference state, made once for each refrigerant.
-fn properties(py: Python<'_>, record: &'static Record, reference: &str) -> PyResult<&'static Properties> {
+pub fn properties(py: Python<'_>, record: &'static Record, reference: &str) -> PyResult<&'static Properties> {
     type Cell = OnceLock<Box<Properties>>;
     static MADE: OnceLock<Vec<[Cell; Reference::ALL.len()]>> = OnceLock::new();
     let place = Place { given: Some(reference), ..Place::default() };

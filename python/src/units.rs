@@ -60,6 +60,10 @@ conversions! {
     watt_from_btu_h(btu_h) = |value| Ok(Power::from_watts(value * WATTS_PER_BTU_H)?.watts());
     /// A capacity in Btu (International Table) an hour from watts.
     btu_h_from_watt(watt) = |value| Ok(Power::from_watts(value)?.watts() / WATTS_PER_BTU_H);
+    /// An airflow to a capacity in cubic metres a second to a watt from cubic feet a minute to a ton: 400 is 5.4e-5.
+    m3_s_w_from_cfm_per_ton(cfm_per_ton) = satline::air::m3_s_w_from_cfm_per_ton;
+    /// An airflow to a capacity in cubic feet a minute to a ton from cubic metres a second to a watt.
+    cfm_per_ton_from_m3_s_w(m3_s_w) = satline::air::cfm_per_ton_from_m3_s_w;
     /// A mass in kilograms from avoirdupois pounds.
     kilogram_from_pound(pound) = |value| Ok(Mass::from_kilograms(value * KG_PER_POUND)?.kilograms());
     /// A mass in avoirdupois pounds from kilograms.

@@ -26,6 +26,8 @@ PAIRS = [
     (units.ton_from_watt, 3516.852842067, 1.0),
     (units.watt_from_btu_h, 36_000.0, 10_550.558526192),
     (units.btu_h_from_watt, 1.0, 3.4121416331),
+    (units.m3_s_w_from_cfm_per_ton, 400.0, 400.0 * (0.028316846592 / 60) / 3516.852842067),
+    (units.cfm_per_ton_from_m3_s_w, 5e-5, 5e-5 * 3516.852842067 / (0.028316846592 / 60)),
     (units.kilogram_from_pound, 10.0, 4.5359237),
     (units.pound_from_kilogram, 0.45359237, 1.0),
     (units.pascal_from_psig, 118.0, 118.0 * 6894.757293168361 + 101_325.0),

@@ -21,6 +21,9 @@ const ARROWS: &[(&str, &[&str])] = &[
     // The equations of state know nothing of what is made from them, nor do the curves know where they came from.
     ("eos", &["identity"]),
     ("saturation", &["identity"]),
+    // The air knows nothing of targets: who compares a split with one brings the table along.
+    ("air", &[]),
+    ("capacity", &["eos"]),
     // The catalogue's matches are found as the standing-pressure check judges one refrigerant.
     ("refrigerant", &["identity", "saturation", "eos", "visit"]),
     ("reading", &["saturation"]),

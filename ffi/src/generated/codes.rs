@@ -617,3 +617,31 @@ pub const SATLINE_CLEARANCE_OF_THE_COMPRESSOR_HIGHEST_M3_M3: f64 = 0.2;
 pub const SATLINE_TIME_SINCE_THE_LAST_CHANGE_LOWEST_MIN: f64 = 0.0;
 /// The highest accepted time since the last change, min.
 pub const SATLINE_TIME_SINCE_THE_LAST_CHANGE_HIGHEST_MIN: f64 = 1000000.0;
+/// The lowest accepted relative humidity, Pa/Pa.
+pub const SATLINE_RELATIVE_HUMIDITY_LOWEST_PA_PA: f64 = 0.0;
+/// The highest accepted relative humidity, Pa/Pa.
+pub const SATLINE_RELATIVE_HUMIDITY_HIGHEST_PA_PA: f64 = 1.0;
+/// The lowest accepted humidity ratio, kg/kg.
+pub const SATLINE_HUMIDITY_RATIO_LOWEST_KG_KG: f64 = 0.0;
+/// The highest accepted humidity ratio, kg/kg.
+pub const SATLINE_HUMIDITY_RATIO_HIGHEST_KG_KG: f64 = 1.2;
+/// The lowest accepted dew point temperature, K.
+pub const SATLINE_DEW_POINT_TEMPERATURE_LOWEST_K: f64 = 173.15;
+/// The highest accepted dew point temperature, K.
+pub const SATLINE_DEW_POINT_TEMPERATURE_HIGHEST_K: f64 = 373.15;
+/// The lowest accepted blower power, W.
+pub const SATLINE_BLOWER_POWER_LOWEST_W: f64 = 0.0;
+/// The highest accepted blower power, W.
+pub const SATLINE_BLOWER_POWER_HIGHEST_W: f64 = 100000.0;
+/// The lowest accepted airflow per capacity, m3/(s W).
+pub const SATLINE_AIRFLOW_PER_CAPACITY_LOWEST_M3_S_W: f64 = 1e-6;
+/// The highest accepted airflow per capacity, m3/(s W).
+pub const SATLINE_AIRFLOW_PER_CAPACITY_HIGHEST_M3_S_W: f64 = 0.001;
+/// The lowest accepted mass flow of refrigerant, kg/s.
+pub const SATLINE_MASS_FLOW_OF_REFRIGERANT_LOWEST_KG_S: f64 = 1e-5;
+/// The highest accepted mass flow of refrigerant, kg/s.
+pub const SATLINE_MASS_FLOW_OF_REFRIGERANT_HIGHEST_KG_S: f64 = 20.0;
+/// The lowest accepted share of the work that stays in the gas, W/W.
+pub const SATLINE_SHARE_OF_THE_WORK_THAT_STAYS_IN_THE_GAS_LOWEST_W_W: f64 = 0.3;
+/// The highest accepted share of the work that stays in the gas, W/W.
+pub const SATLINE_SHARE_OF_THE_WORK_THAT_STAYS_IN_THE_GAS_HIGHEST_W_W: f64 = 1.0;

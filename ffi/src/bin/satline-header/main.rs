@@ -29,9 +29,12 @@ const SOURCES: &[&str] = &[
     "finding.rs",
     "standing.rs",
     "uncertain.rs",
+    "air.rs",
+    "coil.rs",
     "full.rs",
     "generated/full.rs",
     "state.rs",
+    "capacity.rs",
     "line_pressure.rs",
     "generated/words.rs",
 ];
