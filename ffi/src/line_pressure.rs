@@ -463,7 +463,7 @@ unsafe fn empty<T>(place: *mut T, struct_size: u32, size: u32, empty: T) -> i32 
 }
 
 /// Darcy friction factor, from laminar flow (64/Re) to rough turbulent flow without a jump, by Churchill's equation of
-/// 1977: within 3.1 % of Colebrook's from a Reynolds number of 4000. relative_roughness: roughness over inside diameter;
+/// 1977: within 3.2 % of Colebrook's from a Reynolds number of 4000. relative_roughness: roughness over inside diameter;
 /// that of drawn copper is 1.5e-6 m.
 ///
 /// Status: SATLINE_STATUS_OUT_OF_RANGE, SATLINE_STATUS_NOT_FINITE, SATLINE_STATUS_NULL_POINTER.

@@ -10,7 +10,7 @@ Work on refrigerant circuits needs a licence and follows local codes. Pressure a
 refrigerants, fire are hazards; the unit's own charging label comes first.
 """
 
-from . import air, capacity, units, visit
+from . import air, capacity, lineset, units, visit
 from ._component import Component
 from ._errors import (
     BadCompositionError,
@@ -56,6 +56,7 @@ __all__ = [
     "air",
     "capacity",
     "diagnose",
+    "lineset",
     "refrigerant",
     "refrigerants",
     "target_split_k",

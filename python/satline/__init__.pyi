@@ -2,7 +2,7 @@
 
 from typing import Final, Literal, TypeAlias, final, overload
 
-from . import air as air, capacity as capacity, units as units, visit as visit
+from . import air as air, capacity as capacity, lineset as lineset, units as units, visit as visit
 from ._component import Component as Component
 from ._errors import (
     BadCompositionError as BadCompositionError,
@@ -54,6 +54,7 @@ __all__ = [
     "air",
     "capacity",
     "diagnose",
+    "lineset",
     "refrigerant",
     "refrigerants",
     "target_split_k",

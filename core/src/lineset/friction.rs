@@ -10,7 +10,7 @@ pub const LAMINAR_TO: f64 = 2100.0;
 /// See [`LAMINAR_TO`].
 pub const TURBULENT_FROM: f64 = 4000.0;
 
-/// One standard uncertainty of a friction factor, as a share of it: Churchill's equation lies within 3.1 % of Colebrook's
+/// One standard uncertainty of a friction factor, as a share of it: Churchill's equation lies within 3.2 % of Colebrook's
 /// where that holds, and tubes in the field are bent, brazed and not quite round. An allowance of our own.
 pub const FRICTION_ALLOWANCE: f64 = 0.05;
 
@@ -20,7 +20,7 @@ pub const FRICTION_ALLOWANCE: f64 = 0.05;
 /// through the transition to rough turbulent flow, without a jump.
 ///
 /// Measured against Colebrook's equation (Re 4000 to 1e8, relative roughness 0 to 0.05): within 2.2 % above Re 10 000,
-/// 3.1 % down to 4000, where Colebrook's own validity ends. In the transition no equation is trustworthy to better than
+/// 3.2 % down to 4000, where Colebrook's own validity ends. In the transition no equation is trustworthy to better than
 /// some ten per cent.
 ///
 /// # Errors
@@ -161,7 +161,7 @@ mod tests {
     #[test]
     fn colebrook_within_what_is_stated() {
         let worst = |lowest: f64| {
-            let roughnesses = [0.0, 1e-6, 1e-5, 1e-4, 1e-3, 1e-2, 0.05];
+            let roughnesses = [0.0, 1e-6, 1e-5, 1e-4, 1e-3, 0.01, 0.012, 0.017, 0.025, 0.05];
             let reynolds = (0..=400).map(|step| lowest * (1e8 / lowest).powf(f64::from(step) / 400.0));
             let pairs = reynolds.flat_map(|reynolds| roughnesses.map(|roughness| (reynolds, roughness)));
             pairs
@@ -172,7 +172,7 @@ mod tests {
         };
         let (above, all) = (worst(1e4), worst(4e3));
         std::println!("Churchill against Colebrook: {above:.4} above Re 10 000, {all:.4} above 4000");
-        assert!(above < 0.022 && above > 0.02 && all < 0.031 && all > 0.03, "{above} {all}");
+        assert!(above < 0.022 && above > 0.021 && all < 0.032 && all > 0.031, "{above} {all}");
     }
 
     /// Points read off Moody's chart (Trans. ASME 66, 1944; from memory, to its two digits).
