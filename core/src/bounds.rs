@@ -197,6 +197,18 @@ bounds! {
     /// Clearance volume of a compressor over its displacement.
     CLEARANCE = "clearance of the compressor" ["m3/m3"] 0.0 .. 0.2,
         "give the clearance volume over the displacement: 0.04 is usual for pistons, near 0 for scrolls";
+    /// Length of each line of a line set.
+    LINE_SET_LENGTH = "length of the line set" ["m"] 0.0 .. 300.0,
+        "give metres of tube, bends included; it cannot be negative";
+    /// Length of line set that a factory charge covers.
+    COVERED_LENGTH = "length that the factory charge covers" ["m"] 0.0 .. 100.0,
+        "give metres, from the unit's label: often 4.6 m (15 ft); 0 where it covers none";
+    /// One standard uncertainty of a length.
+    LENGTH_UNCERTAINTY = "uncertainty of the length" ["m"] 0.0 .. 30.0,
+        "give one standard uncertainty in metres: a limit of error divided by 1.73";
+    /// Mass of refrigerant per length of line set.
+    CHARGE_PER_LENGTH = "charge per length of line set" ["kg/m"] 0.0 .. 30.0,
+        "give kilograms per metre: 1 oz/ft is 0.0930 kg/m, and 100 g/m is 0.1";
     /// Time since the last change to the unit.
     MINUTES = "time since the last change" ["min"] 0.0 .. 1e6,
         "give minutes since start, or since charge or airflow were last changed";

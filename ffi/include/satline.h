@@ -525,6 +525,57 @@
 // The pressure cannot be judged at these temperatures.
 #define SATLINE_STANDING_OUTCOME_NOT_JUDGED 4
 
+// Soft copper from a coil.
+#define SATLINE_TEMPER_ANNEALED 1
+
+// Hard copper in straight lengths.
+#define SATLINE_TEMPER_DRAWN 2
+
+// The line carries liquid.
+#define SATLINE_LINE_PHASE_LIQUID 1
+
+// The line carries vapour.
+#define SATLINE_LINE_PHASE_VAPOR 2
+
+// Add this much to the factory charge.
+#define SATLINE_LINE_SET_ACTION_ADD 1
+
+// Recover this much into a cylinder: the factory charge covers more than this line set holds. Never vent it.
+#define SATLINE_LINE_SET_ACTION_RECOVER 2
+
+// Leave the factory charge as it is: what the line set wants is less than its uncertainty.
+#define SATLINE_LINE_SET_ACTION_NOTHING 3
+
+// Weigh it on a scale, then verify the charge by subcooling or superheat as the unit's label says.
+#define SATLINE_LINE_SET_ADVICE_WEIGH_THEN_VERIFY 1
+
+// Look for the maker's own figures, the charge per length and the length that the factory charge covers: they rule over computed ones. Weigh it on a scale, then verify by subcooling or superheat.
+#define SATLINE_LINE_SET_ADVICE_ASK_FOR_MAKERS_FIGURE 2
+
+// The maker's figure and the computed one differ by more than their uncertainty: check refrigerant, tube sizes, metering device and the unit of the figure before weighing anything in.
+#define SATLINE_LINE_SET_ADVICE_FIGURES_DIFFER 3
+
+// Work on refrigerant and its records follow local codes and belong to licensed practice.
+#define SATLINE_LINE_SET_CAUTION_LICENSED_PRACTICE 1
+
+// Lines and cylinder are under pressure: gloves and eye protection.
+#define SATLINE_LINE_SET_CAUTION_PRESSURE 2
+
+// This refrigerant can burn: no ignition source, fresh air, a leak detector, and tools and cylinder rated for it.
+#define SATLINE_LINE_SET_CAUTION_FLAMMABLE_REFRIGERANT 3
+
+// The whole charge, factory and line set together, must stay within the limit for the smallest room it can leak into.
+#define SATLINE_LINE_SET_CAUTION_ROOM_LIMIT 4
+
+// This refrigerant is toxic: breathing protection and ventilation as its code asks.
+#define SATLINE_LINE_SET_CAUTION_TOXIC_REFRIGERANT 5
+
+// This is a blend: take it from the cylinder as liquid, and meter it into vapour before a running compressor.
+#define SATLINE_LINE_SET_CAUTION_CHARGE_AS_LIQUID 6
+
+// Carbon dioxide stands at several times the pressure of other refrigerants: only tube, fittings and hoses rated for it.
+#define SATLINE_LINE_SET_CAUTION_HIGH_PRESSURE 7
+
 // It lies between dew and bubble pressure within the uncertainty. That does not prove what is inside: other refrigerants and mixtures of refrigerants can have the same pressure.
 #define SATLINE_STANDING_REASON_WITHIN_BAND 1
 
@@ -954,6 +1005,30 @@
 // The highest accepted clearance of the compressor, m3/m3.
 #define SATLINE_CLEARANCE_OF_THE_COMPRESSOR_HIGHEST_M3_M3 0.2
 
+// The lowest accepted length of the line set, m.
+#define SATLINE_LENGTH_OF_THE_LINE_SET_LOWEST_M 0.0
+
+// The highest accepted length of the line set, m.
+#define SATLINE_LENGTH_OF_THE_LINE_SET_HIGHEST_M 300.0
+
+// The lowest accepted length that the factory charge covers, m.
+#define SATLINE_LENGTH_THAT_THE_FACTORY_CHARGE_COVERS_LOWEST_M 0.0
+
+// The highest accepted length that the factory charge covers, m.
+#define SATLINE_LENGTH_THAT_THE_FACTORY_CHARGE_COVERS_HIGHEST_M 100.0
+
+// The lowest accepted uncertainty of the length, m.
+#define SATLINE_UNCERTAINTY_OF_THE_LENGTH_LOWEST_M 0.0
+
+// The highest accepted uncertainty of the length, m.
+#define SATLINE_UNCERTAINTY_OF_THE_LENGTH_HIGHEST_M 30.0
+
+// The lowest accepted charge per length of line set, kg/m.
+#define SATLINE_CHARGE_PER_LENGTH_OF_LINE_SET_LOWEST_KG_M 0.0
+
+// The highest accepted charge per length of line set, kg/m.
+#define SATLINE_CHARGE_PER_LENGTH_OF_LINE_SET_HIGHEST_KG_M 30.0
+
 // The lowest accepted time since the last change, min.
 #define SATLINE_TIME_SINCE_THE_LAST_CHANGE_LOWEST_MIN 0.0
 
@@ -1190,6 +1265,9 @@
 
 // Bit of satline_vapor_line_result.given: the surface is colder than the air's dew point, so it sweats.
 #define SATLINE_LINE_GIVEN_SWEATS 64
+
+// Most accessories that a line set takes.
+#define SATLINE_LINE_SET_ACCESSORIES 16
 
 // A refrigerant: one of the objects below, or found by name. Programs pass its address and never look inside. Its
 // size never changes, because an exported object may be copied into the program that uses it.
@@ -1840,6 +1918,116 @@ typedef struct satline_vapor_line_result {
   // Reynolds number at the inlet.
   double reynolds;
 } satline_vapor_line_result;
+
+// A tube of a line set. This structure never changes; one filled by the functions below may be copied.
+typedef struct satline_tube {
+  // Inside diameter, metres.
+  double inside_diameter_m;
+  // One standard uncertainty of it, metres.
+  double inside_diameter_uncertainty_m;
+  // Outside diameter, metres; 0 where only the inside diameter is known.
+  double outside_diameter_m;
+  // Wall thickness, metres; 0 where only the inside diameter is known.
+  double wall_m;
+} satline_tube;
+
+// One of the two lines of satline_line_set.
+typedef struct satline_line_set_line {
+  // Its tube, by satline_tube_find or another function of tubes.
+  struct satline_tube tube;
+  // Its length, metres.
+  double length_m;
+  // One standard uncertainty of the length, metres; -1 (by satline_line_set_init) for a tape within a foot.
+  double length_uncertainty_m;
+  // Temperature of what it carries, kelvin.
+  double temperature_k;
+  // One standard uncertainty of the temperature, kelvin; -1 (by satline_line_set_init) for a thermometer's 1.4 degrees
+  // Fahrenheit.
+  double temperature_uncertainty_k;
+  // Pressure in it, pascals, absolute; -1 (by satline_line_set_init) for saturated.
+  double pressure_pa;
+  // One standard uncertainty of the pressure, pascals; -1 (by satline_line_set_init) for that of a gauge with a limit
+  // of error of 7 psi, or a twentieth of the pressure where that is less.
+  double pressure_uncertainty_pa;
+} satline_line_set_line;
+
+// A line set and what is to be known of it. Start with satline_line_set_init.
+typedef struct satline_line_set {
+  // sizeof(satline_line_set), set by satline_line_set_init.
+  uint32_t struct_size;
+  // SATLINE_METERING_PLACE_INDOOR (by satline_line_set_init): the small line is all liquid.
+  // SATLINE_METERING_PLACE_OUTDOOR: it carries liquid and vapour; set downstream_temperature_k or downstream_pressure_pa.
+  int32_t metering_place;
+  // The small line, with the liquid before the metering device.
+  struct satline_line_set_line liquid;
+  // The large line, with the vapour in it.
+  struct satline_line_set_line vapor;
+  // Temperature of the small line behind an outdoor metering device, kelvin; -1 (by satline_line_set_init) if not known.
+  double downstream_temperature_k;
+  // Pressure in it, pascals, absolute; -1 (by satline_line_set_init) if not known. One of the two, not both.
+  double downstream_pressure_pa;
+  // One standard uncertainty of the one that is given; -1 (by satline_line_set_init) for the lines' own default.
+  double downstream_uncertainty;
+  // Length of line set that the factory charge covers, metres, from the unit's label.
+  double covered_length_m;
+  // One standard uncertainty of it, metres; 0 by satline_line_set_init.
+  double covered_length_uncertainty_m;
+  // The small tube that the maker counts on; all 0 (by satline_line_set_init) for the line set's own.
+  struct satline_tube covered_liquid_tube;
+  // The large tube that the maker counts on; all 0 (by satline_line_set_init) for the line set's own.
+  struct satline_tube covered_vapor_tube;
+  // The maker's figure per length beyond what is covered, kilograms a metre; -1 (by satline_line_set_init) if there is
+  // none. It rules over the computed one.
+  double makers_charge_per_length_kg_m;
+  // One standard uncertainty of that figure, kilograms a metre; 0 by satline_line_set_init.
+  double makers_charge_per_length_uncertainty_kg_m;
+} satline_line_set;
+
+// What one line holds. Each value is followed by its standard uncertainty.
+typedef struct satline_line_set_line_charge {
+  // Mean density, kilograms a cubic metre.
+  double density_kg_m3;
+  double density_uncertainty_kg_m3;
+  // Quality behind an outdoor metering device, 0 to 1; -1 in a line of one phase.
+  double quality;
+  // Mass per length, kilograms a metre.
+  double charge_per_length_kg_m;
+  double charge_per_length_uncertainty_kg_m;
+  // Mass in the whole line, kilograms.
+  double holds_kg;
+  double holds_uncertainty_kg;
+  // Mass beyond what the factory charge covers, kilograms; negative where it covers more.
+  double beyond_kg;
+  double beyond_uncertainty_kg;
+} satline_line_set_line_charge;
+
+// The charge for a line set. Start with satline_line_set_charge_init.
+typedef struct satline_line_set_charge {
+  // sizeof(satline_line_set_charge), set by satline_line_set_charge_init.
+  uint32_t struct_size;
+  // SATLINE_LINE_SET_ACTION_...; 0 before it is computed.
+  int32_t action;
+  // SATLINE_LINE_SET_ADVICE_...
+  int32_t advice;
+  // Bit n is set for caution n (SATLINE_LINE_SET_CAUTION_...).
+  uint32_t cautions;
+  // What to add to the factory charge, kilograms; negative: what to recover.
+  double mass_kg;
+  double mass_uncertainty_kg;
+  // Both lines beyond what is covered, computed whether the maker's figure was given or not, kilograms.
+  double computed_kg;
+  double computed_uncertainty_kg;
+  // Drier and accessories, kilograms.
+  double accessories_kg;
+  double accessories_uncertainty_kg;
+  // Both lines per length, computed, kilograms a metre.
+  double charge_per_length_kg_m;
+  double charge_per_length_uncertainty_kg_m;
+  // What the small line holds.
+  struct satline_line_set_line_charge liquid;
+  // What the large line holds.
+  struct satline_line_set_line_charge vapor;
+} satline_line_set_charge;
 
 #ifdef __cplusplus
 extern "C" {
@@ -3370,6 +3558,103 @@ int32_t satline_vapor_line_follow(const struct satline_refrigerant_full *refrige
                                   const struct satline_vapor_line *line,
                                   struct satline_vapor_line_result *result);
 
+// Finds a tube by its name: of ASTM B280 by its outside diameter in inches, "3/8", "1-1/8" or "1 1/8 in"; of EN 12735-1
+// by outside diameter and wall in millimetres, "10x1", or "10 mm" where there is one wall to it.
+//
+// temper: SATLINE_TEMPER_ANNEALED or SATLINE_TEMPER_DRAWN for that ASTM B280 tube; 0 for either standard, annealed where
+// it exists.
+//
+// Status: SATLINE_STATUS_UNKNOWN_CHOICE (no such size, or no such temper), SATLINE_STATUS_NULL_POINTER.
+int32_t satline_tube_find(const char *name,
+                          int32_t temper,
+                          struct satline_tube *tube);
+
+// A tube of that inside diameter, known within a caliper's 0.1 mm.
+//
+// inside_diameter_m: metres.
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE, SATLINE_STATUS_NOT_FINITE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_tube_from_inside_diameter_m(double inside_diameter_m, struct satline_tube *tube);
+
+// A tube of that outside diameter and wall thickness, with a standard tube's tolerances.
+//
+// outside_diameter_m, wall_m: metres. The wall must stay below the radius.
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE (also a wall that leaves no bore), SATLINE_STATUS_NOT_FINITE,
+// SATLINE_STATUS_NULL_POINTER.
+int32_t satline_tube_from_outside_diameter_m(double outside_diameter_m,
+                                             double wall_m,
+                                             struct satline_tube *tube);
+
+// Empties the question. struct_size: sizeof(satline_line_set), so that a newer library knows how large yours is.
+//
+// Status: SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_line_set_init(struct satline_line_set *line_set,
+                              uint32_t struct_size);
+
+// Empties the answer. struct_size: sizeof(satline_line_set_charge).
+//
+// Status: SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_line_set_charge_init(struct satline_line_set_charge *charge, uint32_t struct_size);
+
+// Mass of refrigerant per metre of a line, from the equation of state: the bore's area times the density. Not in the
+// library for microcontrollers.
+//
+// phase: SATLINE_LINE_PHASE_LIQUID or SATLINE_LINE_PHASE_VAPOR. temperature_k: kelvin. pressure_pa: pascals, absolute; -1
+// for saturated.
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE (outside the refrigerant's range, a liquid line above its bubble temperature or a
+// vapour line below its dew temperature), SATLINE_STATUS_NOT_FINITE, SATLINE_STATUS_NOT_CONVERGED,
+// SATLINE_STATUS_UNKNOWN_CHOICE (phase), SATLINE_STATUS_NULL_POINTER, SATLINE_STATUS_VERSION_MISMATCH.
+int32_t satline_charge_per_length_kg_m(const struct satline_refrigerant_full *refrigerant,
+                                       const struct satline_tube *tube,
+                                       int32_t phase,
+                                       double temperature_k,
+                                       double pressure_pa,
+                                       double *charge_per_length_kg_m);
+
+// The same from compact curves alone, without equations of state. Saturated densities are those of the curves; a
+// subcooled liquid's is within 1 % (20 K of subcooling), a superheated vapour's within 2 % (40 K of superheat).
+//
+// Parameters and status: as satline_charge_per_length_kg_m.
+int32_t satline_compact_charge_per_length_kg_m(const struct satline_refrigerant_full *refrigerant,
+                                               const struct satline_tube *tube,
+                                               int32_t phase,
+                                               double temperature_k,
+                                               double pressure_pa,
+                                               double *charge_per_length_kg_m);
+
+// The charge for a line set, from the equation of state: what both lines hold beyond the length that the factory charge
+// covers, with drier and accessories; or by the maker's figure per length, with the computed one beside it. A negative
+// mass is to be recovered, never vented: show action, advice and cautions in words. Not in the library for
+// microcontrollers.
+//
+// accessories_kg: count masses of drier and accessories, kilograms (at most SATLINE_LINE_SET_ACCESSORIES; null where count
+// is 0). accessories_uncertainty_kg: their standard uncertainties, or null for none.
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE (a length, mass, tube or uncertainty outside its bound, a liquid line above its
+// bubble temperature, a vapour line below its dew temperature, or downstream above what is before the device),
+// SATLINE_STATUS_NOT_FINITE, SATLINE_STATUS_NOT_CONVERGED, SATLINE_STATUS_UNKNOWN_CHOICE (metering_place, or a device
+// outdoors without exactly one of downstream temperature and pressure), SATLINE_STATUS_BAD_STRUCT_SIZE (question or answer
+// not initialised), SATLINE_STATUS_NULL_POINTER, SATLINE_STATUS_VERSION_MISMATCH.
+int32_t satline_charge_line_set(const struct satline_refrigerant_full *refrigerant,
+                                const struct satline_line_set *line_set,
+                                const double *accessories_kg,
+                                const double *accessories_uncertainty_kg,
+                                uint32_t count,
+                                struct satline_line_set_charge *line_set_charge);
+
+// The same from compact curves alone, without equations of state; its uncertainty includes their error, which behind an
+// outdoor metering device is 5 % and 0.8 % per kelvin of glide beside the slip model's 15 %.
+//
+// Parameters and status: as satline_charge_line_set.
+int32_t satline_compact_charge_line_set(const struct satline_refrigerant_full *refrigerant,
+                                        const struct satline_line_set *line_set,
+                                        const double *accessories_kg,
+                                        const double *accessories_uncertainty_kg,
+                                        uint32_t count,
+                                        struct satline_line_set_charge *line_set_charge);
+
 // SATLINE_CHARGE_... in words; "unknown" for a number that is none. Never null; lives for ever.
 const char *satline_charge_sentence(int32_t number);
 
@@ -3396,6 +3681,15 @@ const char *satline_caution_sentence(int32_t number);
 
 // SATLINE_NEEDED_FOR_... in words; "unknown" for a number that is none. Never null; lives for ever.
 const char *satline_needed_for_sentence(int32_t number);
+
+// SATLINE_LINE_SET_ACTION_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_line_set_action_sentence(int32_t number);
+
+// SATLINE_LINE_SET_ADVICE_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_line_set_advice_sentence(int32_t number);
+
+// SATLINE_LINE_SET_CAUTION_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_line_set_caution_sentence(int32_t number);
 
 // SATLINE_STANDING_OUTCOME_... in words; "unknown" for a number that is none. Never null; lives for ever.
 const char *satline_standing_outcome_sentence(int32_t number);

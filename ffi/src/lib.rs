@@ -24,6 +24,9 @@ mod handle;
 mod limits;
 #[cfg(feature = "eos")]
 mod line_pressure;
+// Needs full handles, which so far come with eos; the functions named compact need no more of it.
+#[cfg(feature = "eos")]
+mod lineset;
 mod panic;
 mod pressure;
 mod reading;
@@ -33,6 +36,7 @@ mod standing;
 mod state;
 mod status;
 mod target;
+mod tube;
 #[cfg(feature = "eos")]
 mod uncertain;
 mod version;

@@ -8,6 +8,7 @@ mod diagnosis;
 mod elementwise;
 mod leak;
 mod line_pressure;
+mod lineset;
 mod raise;
 mod refrigerant;
 mod state;
@@ -28,6 +29,9 @@ fn native(module: &Bound<'_, PyModule>) -> PyResult<()> {
     module.add("__version__", env!("CARGO_PKG_VERSION"))?;
     module.add_class::<refrigerant::Refrigerant>()?;
     module.add_class::<leak::AfterLeak>()?;
+    module.add_class::<lineset::Tube>()?;
+    module.add_function(wrap_pyfunction!(lineset::charge_per_length, module)?)?;
+    module.add_function(wrap_pyfunction!(lineset::line_set_charge_parts, module)?)?;
     module.add_function(wrap_pyfunction!(refrigerant::refrigerant, module)?)?;
     module.add_function(wrap_pyfunction!(refrigerant::refrigerants, module)?)?;
     module.add_function(wrap_pyfunction!(charge::target_superheat_k, module)?)?;

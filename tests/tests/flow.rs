@@ -28,6 +28,7 @@ const ARROWS: &[(&str, &[&str])] = &[
     ("refrigerant", &["identity", "saturation", "eos", "visit"]),
     ("reading", &["saturation"]),
     ("charge", &["reading", "saturation"]),
+    // A refrigerant comes in by reference; the catalogue is not asked.
     ("lineset", &["saturation", "identity", "refrigerant", "eos"]),
     ("visit", &["saturation", "identity"]),
     ("diagnosis", &["charge", "reading", "saturation", "identity"]),

@@ -327,6 +327,40 @@ pub const SATLINE_STANDING_OUTCOME_EXCESS: i32 = 2;
 pub const SATLINE_STANDING_OUTCOME_TOO_LOW: i32 = 3;
 /// The pressure cannot be judged at these temperatures.
 pub const SATLINE_STANDING_OUTCOME_NOT_JUDGED: i32 = 4;
+/// Soft copper from a coil.
+pub const SATLINE_TEMPER_ANNEALED: i32 = 1;
+/// Hard copper in straight lengths.
+pub const SATLINE_TEMPER_DRAWN: i32 = 2;
+/// The line carries liquid.
+pub const SATLINE_LINE_PHASE_LIQUID: i32 = 1;
+/// The line carries vapour.
+pub const SATLINE_LINE_PHASE_VAPOR: i32 = 2;
+/// Add this much to the factory charge.
+pub const SATLINE_LINE_SET_ACTION_ADD: i32 = 1;
+/// Recover this much into a cylinder: the factory charge covers more than this line set holds. Never vent it.
+pub const SATLINE_LINE_SET_ACTION_RECOVER: i32 = 2;
+/// Leave the factory charge as it is: what the line set wants is less than its uncertainty.
+pub const SATLINE_LINE_SET_ACTION_NOTHING: i32 = 3;
+/// Weigh it on a scale, then verify the charge by subcooling or superheat as the unit's label says.
+pub const SATLINE_LINE_SET_ADVICE_WEIGH_THEN_VERIFY: i32 = 1;
+/// Look for the maker's own figures, the charge per length and the length that the factory charge covers: they rule over computed ones. Weigh it on a scale, then verify by subcooling or superheat.
+pub const SATLINE_LINE_SET_ADVICE_ASK_FOR_MAKERS_FIGURE: i32 = 2;
+/// The maker's figure and the computed one differ by more than their uncertainty: check refrigerant, tube sizes, metering device and the unit of the figure before weighing anything in.
+pub const SATLINE_LINE_SET_ADVICE_FIGURES_DIFFER: i32 = 3;
+/// Work on refrigerant and its records follow local codes and belong to licensed practice.
+pub const SATLINE_LINE_SET_CAUTION_LICENSED_PRACTICE: i32 = 1;
+/// Lines and cylinder are under pressure: gloves and eye protection.
+pub const SATLINE_LINE_SET_CAUTION_PRESSURE: i32 = 2;
+/// This refrigerant can burn: no ignition source, fresh air, a leak detector, and tools and cylinder rated for it.
+pub const SATLINE_LINE_SET_CAUTION_FLAMMABLE_REFRIGERANT: i32 = 3;
+/// The whole charge, factory and line set together, must stay within the limit for the smallest room it can leak into.
+pub const SATLINE_LINE_SET_CAUTION_ROOM_LIMIT: i32 = 4;
+/// This refrigerant is toxic: breathing protection and ventilation as its code asks.
+pub const SATLINE_LINE_SET_CAUTION_TOXIC_REFRIGERANT: i32 = 5;
+/// This is a blend: take it from the cylinder as liquid, and meter it into vapour before a running compressor.
+pub const SATLINE_LINE_SET_CAUTION_CHARGE_AS_LIQUID: i32 = 6;
+/// Carbon dioxide stands at several times the pressure of other refrigerants: only tube, fittings and hoses rated for it.
+pub const SATLINE_LINE_SET_CAUTION_HIGH_PRESSURE: i32 = 7;
 /// It lies between dew and bubble pressure within the uncertainty. That does not prove what is inside: other refrigerants and mixtures of refrigerants can have the same pressure.
 pub const SATLINE_STANDING_REASON_WITHIN_BAND: i32 = 1;
 /// It is the bubble pressure within the uncertainty, as it must be where most is liquid. That does not prove what is inside: other refrigerants and mixtures of refrigerants can have the same pressure.
@@ -613,6 +647,22 @@ pub const SATLINE_DENSITY_OF_THE_OIL_HIGHEST_KG_M3: f64 = 1600.0;
 pub const SATLINE_CLEARANCE_OF_THE_COMPRESSOR_LOWEST_M3_M3: f64 = 0.0;
 /// The highest accepted clearance of the compressor, m3/m3.
 pub const SATLINE_CLEARANCE_OF_THE_COMPRESSOR_HIGHEST_M3_M3: f64 = 0.2;
+/// The lowest accepted length of the line set, m.
+pub const SATLINE_LENGTH_OF_THE_LINE_SET_LOWEST_M: f64 = 0.0;
+/// The highest accepted length of the line set, m.
+pub const SATLINE_LENGTH_OF_THE_LINE_SET_HIGHEST_M: f64 = 300.0;
+/// The lowest accepted length that the factory charge covers, m.
+pub const SATLINE_LENGTH_THAT_THE_FACTORY_CHARGE_COVERS_LOWEST_M: f64 = 0.0;
+/// The highest accepted length that the factory charge covers, m.
+pub const SATLINE_LENGTH_THAT_THE_FACTORY_CHARGE_COVERS_HIGHEST_M: f64 = 100.0;
+/// The lowest accepted uncertainty of the length, m.
+pub const SATLINE_UNCERTAINTY_OF_THE_LENGTH_LOWEST_M: f64 = 0.0;
+/// The highest accepted uncertainty of the length, m.
+pub const SATLINE_UNCERTAINTY_OF_THE_LENGTH_HIGHEST_M: f64 = 30.0;
+/// The lowest accepted charge per length of line set, kg/m.
+pub const SATLINE_CHARGE_PER_LENGTH_OF_LINE_SET_LOWEST_KG_M: f64 = 0.0;
+/// The highest accepted charge per length of line set, kg/m.
+pub const SATLINE_CHARGE_PER_LENGTH_OF_LINE_SET_HIGHEST_KG_M: f64 = 30.0;
 /// The lowest accepted time since the last change, min.
 pub const SATLINE_TIME_SINCE_THE_LAST_CHANGE_LOWEST_MIN: f64 = 0.0;
 /// The highest accepted time since the last change, min.

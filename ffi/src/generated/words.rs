@@ -172,6 +172,46 @@ pub extern "C" fn satline_needed_for_sentence(number: i32) -> *const c_char {
     text.as_ptr()
 }
 
+/// SATLINE_LINE_SET_ACTION_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_line_set_action_sentence(number: i32) -> *const c_char {
+    let text = match number {
+        1 => c"Add this much to the factory charge.",
+        2 => c"Recover this much into a cylinder: the factory charge covers more than this line set holds. Never vent it.",
+        3 => c"Leave the factory charge as it is: what the line set wants is less than its uncertainty.",
+        _ => c"unknown",
+    };
+    text.as_ptr()
+}
+
+/// SATLINE_LINE_SET_ADVICE_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_line_set_advice_sentence(number: i32) -> *const c_char {
+    let text = match number {
+        1 => c"Weigh it on a scale, then verify the charge by subcooling or superheat as the unit's label says.",
+        2 => c"Look for the maker's own figures, the charge per length and the length that the factory charge covers: they rule over computed ones. Weigh it on a scale, then verify by subcooling or superheat.",
+        3 => c"The maker's figure and the computed one differ by more than their uncertainty: check refrigerant, tube sizes, metering device and the unit of the figure before weighing anything in.",
+        _ => c"unknown",
+    };
+    text.as_ptr()
+}
+
+/// SATLINE_LINE_SET_CAUTION_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_line_set_caution_sentence(number: i32) -> *const c_char {
+    let text = match number {
+        1 => c"Work on refrigerant and its records follow local codes and belong to licensed practice.",
+        2 => c"Lines and cylinder are under pressure: gloves and eye protection.",
+        3 => c"This refrigerant can burn: no ignition source, fresh air, a leak detector, and tools and cylinder rated for it.",
+        4 => c"The whole charge, factory and line set together, must stay within the limit for the smallest room it can leak into.",
+        5 => c"This refrigerant is toxic: breathing protection and ventilation as its code asks.",
+        6 => c"This is a blend: take it from the cylinder as liquid, and meter it into vapour before a running compressor.",
+        7 => c"Carbon dioxide stands at several times the pressure of other refrigerants: only tube, fittings and hoses rated for it.",
+        _ => c"unknown",
+    };
+    text.as_ptr()
+}
+
 /// SATLINE_STANDING_OUTCOME_... in words; "unknown" for a number that is none. Never null; lives for ever.
 #[unsafe(no_mangle)]
 pub extern "C" fn satline_standing_outcome_sentence(number: i32) -> *const c_char {

@@ -4,7 +4,9 @@ use satline::charge::{Action, Edition, NoValidTest, Role, SplitCheck};
 use satline::diagnosis::{
     Advice, Caution, Charge, ChargeStatus, FieldName, NeededFor, NextCheck, Reason, ValueBound, ValueName,
 };
-use satline::lineset::{Fitting, LineAdvice, LineCaution, VaporDuty};
+use satline::lineset::{
+    ChargeAction, ChargeAdvice, ChargeCaution, Fitting, LineAdvice, LineCaution, LinePhase, Temper, VaporDuty,
+};
 use satline::reading::{Compressor, Metering, MeteringPlace, Mode, Stage};
 use satline::visit::standing::{self, Liquid, Outcome};
 use std::fmt::Write as _;
@@ -56,6 +58,11 @@ pub fn write() -> String {
         NeededFor "needed_for";
         Liquid "standing_liquid";
         Outcome "standing_outcome";
+        Temper "temper";
+        LinePhase "line_phase";
+        ChargeAction "line_set_action";
+        ChargeAdvice "line_set_advice";
+        ChargeCaution "line_set_caution";
     }
     for answer in standing::Reason::ALL {
         constant(&mut out, answer.sentence(), &["standing_reason", answer.name()], answer.number());

@@ -36,6 +36,8 @@ const SOURCES: &[&str] = &[
     "state.rs",
     "capacity.rs",
     "line_pressure.rs",
+    "tube.rs",
+    "lineset.rs",
     "generated/words.rs",
 ];
 

@@ -3,7 +3,7 @@
 
 use satline::charge::{Action, NoValidTest};
 use satline::diagnosis::{Advice, Caution, Charge, ChargeStatus, NeededFor, NextCheck, Reason, ValueName};
-use satline::lineset::{LineAdvice, LineCaution};
+use satline::lineset::{ChargeAction, ChargeAdvice, ChargeCaution, LineAdvice, LineCaution};
 use satline::visit::standing;
 use std::fmt::Write as _;
 
@@ -25,6 +25,9 @@ pub fn write() -> String {
         Advice "advice" "ADVICE";
         Caution "caution" "CAUTION";
         NeededFor "needed_for" "NEEDED_FOR";
+        ChargeAction "line_set_action" "LINE_SET_ACTION";
+        ChargeAdvice "line_set_advice" "LINE_SET_ADVICE";
+        ChargeCaution "line_set_caution" "LINE_SET_CAUTION";
     }
     let rows = standing::Outcome::ALL.iter().map(|answer| (answer.number(), answer.sentence()));
     function(&mut out, "satline_standing_outcome_sentence", "STANDING_OUTCOME", rows);
