@@ -120,8 +120,8 @@ pub fn charge_per_length<'py>(
     pressure_pa: Option<&Bound<'py, PyAny>>,
 ) -> PyResult<Bound<'py, PyAny>> {
     let known = LinePhase::ALL.iter().copied().find(|known| known.name() == phase);
-    let phase = known.ok_or(Error::UnknownChoice { field: "phase", choices: "liquid, vapor" });
-    let phase = phase.map_err(|error| raise(py, &error, &Place { given: Some(phase), ..Place::default() }))?;
+    let known = known.ok_or(Error::UnknownChoice { field: "phase", choices: "liquid, vapor" });
+    let phase = known.map_err(|error| raise(py, &error, &Place { given: Some(phase), ..Place::default() }))?;
     let (densities, tube) = (densities(py, refrigerant)?, tube.0);
     let temperature = (temperature_k, "temperature_k");
     match pressure_pa {

@@ -51,7 +51,8 @@ def main():
         state = CP.AbstractState("HEOS", name(designation))
         critical = state.T_critical()
         for warm, cold, subcooling, superheat in STATES:
-            liquid, dew = warm * critical, cold * critical
+            # Carbon dioxide is solid at the lowest of these shares.
+            liquid, dew = warm * critical, max(cold * critical, state.Tmin() + 5.0)
             state.update(CP.QT_INPUTS, 0, liquid + subcooling)
             high = state.p()
             state.update(CP.PT_INPUTS, high, liquid)

@@ -447,12 +447,13 @@ fn a_line_of_the_wrong_phase_is_refused_with_its_limit() {
 #[test]
 fn bad_input_is_named() {
     let exact = named("R-454B");
-    let refused = |change: fn(&mut LineSet<'static>)| {
+    type Change = fn(&mut LineSet<'static>);
+    let refused = |change: Change| {
         let mut set = demo();
         change(&mut set);
         line_set_charge(&exact, &set).unwrap_err()
     };
-    let cases: [(fn(&mut LineSet<'static>), &str); 9] = [
+    let cases: [(Change, &str); 9] = [
         (|set| set.liquid.length_m.value = -1.0, "length of the line set"),
         (|set| set.vapor.length_m.standard_uncertainty = -0.1, "uncertainty of the length"),
         (|set| set.covered.length_m.value = -1.0, "length that the factory charge covers"),
