@@ -3,6 +3,8 @@
 //! A tube is named by its size ([`Tube::named`]) or given by its diameters. What it holds per length follows from the
 //! density of the refrigerant in it ([`LineDensities`]): from the equations of state with feature `eos`, else from the
 //! compact curves ([`Compact`]). [`line_set_charge`] puts both lines together, less what the factory charge covers.
+//!
+//! What their length and height cost, with feature `eos`: [`liquid_line`] and [`vapor_line`].
 
 mod answers;
 mod charge;

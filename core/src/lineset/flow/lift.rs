@@ -64,7 +64,7 @@ pub fn lift_pressure_saturated_pa(properties: &Properties, height_m: f64, temper
 /// let r410a = Properties::of(&model::R410A, Reference::Iir)?;
 /// let capacity = Uncertain::new(10_550.0, 500.0)?;
 /// let flow = mass_flow_kg_s(&r410a, capacity, [exact(308.15), exact(2.5e6)], [exact(286.0), exact(933e3)])?;
-/// assert!((flow.value - 0.0620).abs() < 0.001 && (flow.standard_uncertainty / flow.value - 0.047).abs() < 0.001);
+/// assert!((flow.value - 0.0604).abs() < 1e-4 && (flow.standard_uncertainty / flow.value - 0.047).abs() < 0.001);
 /// # Ok::<(), satline::Error>(())
 /// ```
 pub fn mass_flow_kg_s(
