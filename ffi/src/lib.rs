@@ -24,6 +24,8 @@ mod full;
 mod generated;
 mod handle;
 mod limits;
+#[cfg(feature = "eos")]
+mod line_pressure;
 mod lineset;
 mod panic;
 mod performance;
@@ -46,5 +48,6 @@ mod target_grid;
 mod transport;
 mod tube;
 mod tube_rating;
+#[cfg(feature = "eos")]
 mod uncertain;
 mod version;
