@@ -25,6 +25,8 @@ mod full;
 mod generated;
 mod handle;
 mod limits;
+#[cfg(feature = "eos")]
+mod line_pressure;
 mod lineset;
 mod panic;
 mod performance;
@@ -48,5 +50,6 @@ mod target_grid;
 mod transport;
 mod tube;
 mod tube_rating;
+#[cfg(feature = "eos")]
 mod uncertain;
 mod version;

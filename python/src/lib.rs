@@ -7,6 +7,7 @@ mod columns;
 mod diagnosis;
 mod elementwise;
 mod leak;
+mod line_pressure;
 mod lineset;
 mod raise;
 mod refrigerant;
@@ -79,6 +80,7 @@ fn native(module: &Bound<'_, PyModule>) -> PyResult<()> {
     module.add_function(wrap_pyfunction!(error_table, module)?)?;
     air::add(module)?;
     module.add_function(wrap_pyfunction!(capacity::circuit_capacity_parts, module)?)?;
+    line_pressure::add(module)?;
     units::add(module)?;
     // What is public is decided in Python; a second list here would only have to be kept in step.
     module.delattr("__all__")

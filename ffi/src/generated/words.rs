@@ -863,6 +863,43 @@ pub extern "C" fn satline_recovered_balance_sentence(number: i32) -> *const c_ch
     text.as_ptr()
 }
 
+/// SATLINE_LINE_ADVICE_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_line_advice_sentence(number: i32) -> *const c_char {
+    let text = match number {
+        1 => c"Within usual limits at this flow: nothing to change on this evidence.",
+        2 => c"Liquid boils in the line before it reaches the metering device, which then starves the coil: check the charge and the condenser first, look for a kink or a plugged drier, then consider a larger liquid line, fewer fittings or less lift.",
+        3 => c"So little subcooling is left at the metering device that flash gas cannot be ruled out: look at a sight glass or measure the line's temperature and pressure at the device.",
+        4 => c"Friction in the liquid line costs more than 1 K (2 degrees Fahrenheit) of subcooling: the line is small or long for this flow. A larger one holds more charge: weigh that in.",
+        5 => c"The liquid moves faster than 1.5 m/s (300 ft/min): a valve that shuts quickly hammers, and the line may be heard.",
+        6 => c"The suction line loses more than 1.1 K (2 degrees Fahrenheit) of dew temperature, which costs capacity: a larger tube or fewer fittings, as far as a riser still carries oil.",
+        7 => c"The hot gas line loses more than 1.1 K (2 degrees Fahrenheit) of dew temperature, which costs compressor power: a larger tube or fewer fittings, as far as a riser still carries oil.",
+        8 => c"The vapour moves faster than is usual for this line: expect noise and wear at bends; a larger tube.",
+        9 => c"The vapour moves slower than is usual for this line: oil may lie in it. Slope it towards the compressor and keep it free of low spots.",
+        10 => c"The vapour is too slow to carry oil up this riser: a smaller riser, or two in parallel, by the unit maker's instructions. The compressor runs out of oil otherwise.",
+        11 => c"The vapour carries oil up this riser by a small margin only: at part load or in cold weather it will not. Check at the lowest flow at which the unit runs.",
+        12 => c"The height between the units exceeds 15 m (50 ft), beyond which makers commonly set limits: the limits of the unit rule, ask its maker.",
+        13 => c"The line is longer than 24 m (80 ft): makers commonly ask for more than usual there, as a crankcase heater, a valve against drift of liquid, more oil. The limits of the unit rule, ask its maker.",
+        14 => c"The suction line warms the vapour by more than 5 K (9 degrees Fahrenheit): insulate it, or mend its insulation. Warm vapour costs capacity and runs the compressor hot, and the superheat read outdoors is not the coil's.",
+        15 => c"The surface is colder than the dew point of the air around it, so it will sweat and drip: thicker insulation, its joints closed against vapour.",
+        _ => c"unknown",
+    };
+    text.as_ptr()
+}
+
+/// SATLINE_LINE_CAUTION_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_line_caution_sentence(number: i32) -> *const c_char {
+    let text = match number {
+        1 => c"Work on refrigerant lines follows local codes and belongs to licensed practice.",
+        2 => c"The unit maker's table of line sizes, lengths and heights comes before this estimate.",
+        3 => c"Before a line is cut: recover the refrigerant, and braze under flowing nitrogen. After it: pressure test with nitrogen and evacuate.",
+        4 => c"This refrigerant can burn: no flame or spark near an open circuit, fresh air, and a leak detector made for it.",
+        _ => c"unknown",
+    };
+    text.as_ptr()
+}
+
 /// SATLINE_VALUE_... in words; "unknown" for a number that is none. Never null; lives for ever.
 #[unsafe(no_mangle)]
 pub extern "C" fn satline_value_name(number: i32) -> *const c_char {

@@ -4,7 +4,9 @@ use satline::charge::{Action, Edition, NoValidTest, Role, SplitCheck};
 use satline::diagnosis::{
     Advice, Caution, Charge, ChargeStatus, FieldName, NeededFor, NextCheck, Reason, ValueBound, ValueName,
 };
-use satline::lineset::{ChargeAction, ChargeAdvice, ChargeCaution, LinePhase, Temper};
+use satline::lineset::{
+    ChargeAction, ChargeAdvice, ChargeCaution, Fitting, LineAdvice, LineCaution, LinePhase, Temper, VaporDuty,
+};
 use satline::reading::{Compressor, Metering, MeteringPlace, Mode, Stage};
 use satline::safety;
 use satline::visit::airflow::{AirflowCaution, LimitOutcome};
@@ -115,6 +117,18 @@ pub fn write() -> String {
         Caution "safety_caution";
     }
     super::visit_gas::codes(&mut out);
+    for answer in Fitting::ALL {
+        constant(&mut out, answer.sentence(), &["fitting", answer.name()], answer.number());
+    }
+    for answer in VaporDuty::ALL {
+        constant(&mut out, answer.sentence(), &["vapor_duty", answer.name()], answer.number());
+    }
+    for answer in LineAdvice::ALL {
+        constant(&mut out, answer.sentence(), &["line_advice", answer.name()], answer.number());
+    }
+    for answer in LineCaution::ALL {
+        constant(&mut out, answer.sentence(), &["line_caution", answer.name()], answer.number());
+    }
     for value in ValueName::ALL {
         constant(&mut out, &format!("Value: {}.", value.title()), &["value", value.name()], value.number());
     }

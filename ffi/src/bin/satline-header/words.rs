@@ -3,7 +3,7 @@
 
 use satline::charge::{Action, NoValidTest};
 use satline::diagnosis::{Advice, Caution, Charge, ChargeStatus, NeededFor, NextCheck, Reason, ValueName};
-use satline::lineset::{ChargeAction, ChargeAdvice, ChargeCaution};
+use satline::lineset::{ChargeAction, ChargeAdvice, ChargeCaution, LineAdvice, LineCaution};
 use satline::safety;
 use satline::visit::airflow::{AirflowCaution, LimitOutcome};
 use satline::visit::grid::GridGap;
@@ -74,6 +74,10 @@ pub fn write() -> String {
         Caution "safety_caution" "SAFETY_CAUTION";
     }
     super::visit_gas::words(&mut out);
+    let rows = LineAdvice::ALL.iter().map(|answer| (answer.number(), answer.sentence()));
+    function(&mut out, "satline_line_advice_sentence", "LINE_ADVICE", rows);
+    let rows = LineCaution::ALL.iter().map(|answer| (answer.number(), answer.sentence()));
+    function(&mut out, "satline_line_caution_sentence", "LINE_CAUTION", rows);
     let rows = ValueName::ALL.iter().map(|value| (value.number(), value.name()));
     function(&mut out, "satline_value_name", "VALUE", rows);
     out
