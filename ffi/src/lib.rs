@@ -50,6 +50,5 @@ mod target_grid;
 mod transport;
 mod tube;
 mod tube_rating;
-#[cfg(feature = "eos")]
 mod uncertain;
 mod version;
