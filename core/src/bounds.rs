@@ -128,6 +128,21 @@ bounds! {
     /// Mass of refrigerant.
     MASS = "mass" ["kg"] 0.0 .. 200.0,
         "give the mass in kilograms";
+    /// A mass of refrigerant added (above zero) or recovered (below zero).
+    MASS_CHANGE = "change of the mass" ["kg"] -200.0 .. 200.0,
+        "give kilograms: above zero what was added, below zero what was recovered";
+    /// One standard uncertainty of a mass.
+    MASS_UNCERTAINTY = "uncertainty of the mass" ["kg"] 0.0 .. 20.0,
+        "give one standard uncertainty in kilograms: a limit of error divided by 1.73";
+    /// The full charge of a unit.
+    FULL_CHARGE = "full charge" ["kg"] 0.01 .. 200.0,
+        "give the charge that the unit should hold, in kilograms";
+    /// A share of one.
+    SHARE = "share" ["1"] 0.0 .. 1.0,
+        "give a share of one, not a percentage";
+    /// A day of a log, from any beginning.
+    DAY = "day" ["days"] -1e5 .. 1e5,
+        "give days since any beginning, such as the first entry";
     /// Share of a vessel's volume that is liquid, where liquid and vapour are both there.
     LIQUID_VOLUME_FRACTION = "liquid volume fraction" ["m3/m3"] 1e-3 .. 0.999,
         "give a share of the vessel's volume: below it there is next to no liquid, above it no room for vapour";
@@ -245,6 +260,48 @@ bounds! {
     /// Wall thickness of a tube; it must also stay below the radius.
     WALL = "wall thickness of the tube" ["m"] 1e-5 .. 0.02,
         "give metres, not millimetres or inches";
+    /// Reynolds number of a flow in a tube.
+    REYNOLDS = "Reynolds number" ["1"] 1e-3 .. 1e10,
+        "give density times velocity times inside diameter over viscosity, more than zero";
+    /// Roughness of a tube's wall over its inside diameter.
+    RELATIVE_ROUGHNESS = "relative roughness" ["m/m"] 0.0 .. 0.05,
+        "give the roughness over the inside diameter, both in metres";
+    /// How many fittings of one kind a line has.
+    FITTING_COUNT = "number of fittings" ["fittings"] 0.0 .. 1000.0,
+        "count the fittings of this kind";
+    /// Straight length that fittings stand for.
+    EQUIVALENT_LENGTH = "equivalent length of the fittings" ["m"] 0.0 .. 500.0,
+        "give the straight length in metres that the fittings stand for";
+    /// Length of a line along the tube.
+    LINE_LENGTH = "length of the line" ["m"] 0.01 .. 500.0,
+        "give metres along the tube, more than zero";
+    /// Height between the ends of a line; it cannot exceed the line's length either.
+    RISE = "rise of the line" ["m"] -200.0 .. 200.0,
+        "give metres, positive where the refrigerant flows upwards";
+    /// Mass flow of refrigerant.
+    MASS_FLOW = "mass flow" ["kg/s"] 1e-6 .. 50.0,
+        "give kilograms a second, more than zero: the capacity over the enthalpy that the refrigerant takes up";
+    /// Heat that a line takes up on its whole length, negative where it gives heat off.
+    LINE_HEAT = "heat gain of the line" ["W"] -1e5 .. 1e5,
+        "give watts over the whole line, positive into the refrigerant";
+    /// Pressure drop of a drier or another accessory.
+    ACCESSORY_DROP = "pressure drop of the drier" ["Pa"] 0.0 .. 1e6,
+        "give pascals, by its maker at this flow";
+    /// Heat transfer coefficient outside a line.
+    OUTSIDE_COEFFICIENT = "outside heat transfer coefficient" ["W/(m2 K)"] 0.1 .. 500.0,
+        "give watts a square metre and kelvin: 8 to 10 in still air, 20 to 40 in wind";
+    /// Thickness of a line's insulation.
+    INSULATION_THICKNESS = "thickness of the insulation" ["m"] 0.0 .. 0.3,
+        "give metres, 0 for a bare line";
+    /// Thermal conductivity of insulation.
+    CONDUCTIVITY = "conductivity of the insulation" ["W/(m K)"] 0.005 .. 2.0,
+        "give watts a metre and kelvin: 0.036 to 0.042 for closed-cell foam";
+    /// Density of the oil-rich liquid that creeps along the wall.
+    OIL_DENSITY = "density of the oil" ["kg/m3"] 600.0 .. 1600.0,
+        "give kilograms a cubic metre: 900 to 1000 for the usual oils";
+    /// Clearance volume of a compressor over its displacement.
+    CLEARANCE = "clearance of the compressor" ["m3/m3"] 0.0 .. 0.2,
+        "give the clearance volume over the displacement: 0.04 is usual for pistons, near 0 for scrolls";
     /// Length of each line of a line set.
     LINE_SET_LENGTH = "length of the line set" ["m"] 0.0 .. 300.0,
         "give metres of tube, bends included; it cannot be negative";

@@ -4,6 +4,7 @@ use crate::error::Error;
 use crate::math;
 
 /// A value with one standard uncertainty, both in the unit that the name of the value states.
+#[repr(C)] // so that lists of what holds one can be taken from C as they are
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Uncertain {
     /// The value.

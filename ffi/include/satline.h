@@ -21,7 +21,8 @@
  *   3072  satline_coil_...
  *   2048  satline_decay_judge
  *   1536  satline_standing_check, satline_moist_air_...
- *   1280  rooms, recovery levels and cautions; airflow by pressure, charts and performance
+ *   1280  rooms, recovery levels and cautions; airflow by pressure, charts and performance; the charge by the
+ *         scale, leaks and recovery
  *    512  every other function of pressures and temperatures
  * satline_refrigerant_matches is for hosts: it carries every refrigerant. A reading takes 560 bytes and a finding 1720
  * more, wherever the caller keeps them. On a 64-bit host the functions of full refrigerants use less than 32768 bytes;
@@ -813,6 +814,30 @@
 // Carbon dioxide stands at several times the pressure of other refrigerants: only tube, fittings and hoses rated for it.
 #define SATLINE_LINE_SET_CAUTION_HIGH_PRESSURE 7
 
+// A chart is for one model, one line set and its maker's conditions: check each on the unit's label before a target is used.
+#define SATLINE_CHART_CAUTION_RIGHT_CHART 1
+
+// Let the unit run at its maker's charging conditions until readings settle, and again after every change.
+#define SATLINE_CHART_CAUTION_SETTLE 2
+
+// Refrigerant is under pressure and some of it burns: gloves and eye protection, no ignition source, hoses bled with care.
+#define SATLINE_CHART_CAUTION_PRESSURE 3
+
+// Work on refrigerant follows local codes and belongs to licensed practice.
+#define SATLINE_CHART_CAUTION_LICENSED_PRACTICE 4
+
+// Compare at settled, like conditions: airflow, coil as wet as before, filter in place.
+#define SATLINE_PERFORMANCE_CAUTION_SAME_CONDITIONS 1
+
+// Low capacity does not say why: measure airflow, charge and temperatures before anything is changed.
+#define SATLINE_PERFORMANCE_CAUTION_NOT_A_CAUSE 2
+
+// Power is measured on live parts: only by those licensed to, with rated meter and gloves.
+#define SATLINE_PERFORMANCE_CAUTION_ELECTRICITY 3
+
+// Work on refrigerant and wiring follows local codes and belongs to licensed practice.
+#define SATLINE_PERFORMANCE_CAUTION_LICENSED_PRACTICE 4
+
 // It lies between dew and bubble pressure within the uncertainty. That does not prove what is inside: other refrigerants and mixtures of refrigerants can have the same pressure.
 #define SATLINE_STANDING_REASON_WITHIN_BAND 1
 
@@ -1332,6 +1357,135 @@
 // This refrigerant can burn: no ignition source, fresh air, and a leak detector, before a drier is opened.
 #define SATLINE_LINE_DROP_CAUTION_FLAMMABLE_REFRIGERANT 3
 
+// What was inside before is not known, so the scale does not say what is inside now. Recover all of it into a cylinder and weigh it, or judge the charge by measurement.
+#define SATLINE_CHARGE_BALANCE_UNKNOWN 1
+
+// By the scale the unit holds what it should.
+#define SATLINE_CHARGE_BALANCE_RIGHT 2
+
+// By the scale the unit holds less than it should. Find out why before adding: a unit that was full has a leak.
+#define SATLINE_CHARGE_BALANCE_SHORT 3
+
+// By the scale the unit holds more than it should: recover the difference into a cylinder.
+#define SATLINE_CHARGE_BALANCE_OVER 4
+
+// The difference is within what scale, nameplate and line set leave open: judge the charge by measurement.
+#define SATLINE_CHARGE_BALANCE_TOO_UNCERTAIN 5
+
+// The cylinder has room for what is expected. Weigh it as it fills and stop at its limit.
+#define SATLINE_RECOVERY_ROOM_ENOUGH 1
+
+// It may just fit, or not: have a second cylinder at hand, and stop at the limit.
+#define SATLINE_RECOVERY_ROOM_BARELY 2
+
+// It does not fit: take an emptier cylinder, or a second one.
+#define SATLINE_RECOVERY_ROOM_TOO_LITTLE 3
+
+// The cylinder is at its limit or beyond it: put nothing into it, keep it cool, and have it relieved by somebody qualified where it is overfilled.
+#define SATLINE_RECOVERY_ROOM_FULL 4
+
+// Weigh the cylinder again when the recovery has ended.
+#define SATLINE_RECOVERED_BALANCE_NOT_YET 1
+
+// What was expected came out. Let the unit stand and watch its pressure: liquid that boils out of oil or cold parts brings it back.
+#define SATLINE_RECOVERED_BALANCE_ALL 2
+
+// Less came out than was expected. Either the unit was short, which means a leak, or refrigerant is still inside, in oil, in cold parts or behind a closed valve: watch the pressure, warm the cold parts, and recover again before opening it.
+#define SATLINE_RECOVERED_BALANCE_SHORT 3
+
+// More came out than was expected. Either the unit was overcharged, or the cylinder took in something else: do not reuse it before it is identified.
+#define SATLINE_RECOVERED_BALANCE_MORE 4
+
+// The difference is within what scale and expectation leave open.
+#define SATLINE_RECOVERED_BALANCE_TOO_UNCERTAIN 5
+
+// Elbow of 90 degrees, long radius.
+#define SATLINE_FITTING_LONG_ELBOW 1
+
+// Elbow of 90 degrees, short radius.
+#define SATLINE_FITTING_SHORT_ELBOW 2
+
+// Elbow of 45 degrees.
+#define SATLINE_FITTING_HALF_ELBOW 3
+
+// Tee, flow straight through.
+#define SATLINE_FITTING_TEE_THROUGH 4
+
+// Tee, flow through the branch.
+#define SATLINE_FITTING_TEE_BRANCH 5
+
+// Ball valve with a full bore, open.
+#define SATLINE_FITTING_BALL_VALVE 6
+
+// Angle valve, open.
+#define SATLINE_FITTING_ANGLE_VALVE 7
+
+// Globe valve, open.
+#define SATLINE_FITTING_GLOBE_VALVE 8
+
+// Suction line, from the evaporating coil to the compressor.
+#define SATLINE_VAPOR_DUTY_SUCTION 1
+
+// Discharge line, from the compressor to the condensing coil.
+#define SATLINE_VAPOR_DUTY_DISCHARGE 2
+
+// Within usual limits at this flow: nothing to change on this evidence.
+#define SATLINE_LINE_ADVICE_NOTHING 1
+
+// Liquid boils in the line before it reaches the metering device, which then starves the coil: check the charge and the condenser first, look for a kink or a plugged drier, then consider a larger liquid line, fewer fittings or less lift.
+#define SATLINE_LINE_ADVICE_FLASH_GAS_EXPECTED 2
+
+// So little subcooling is left at the metering device that flash gas cannot be ruled out: look at a sight glass or measure the line's temperature and pressure at the device.
+#define SATLINE_LINE_ADVICE_FLASH_GAS_POSSIBLE 3
+
+// Friction in the liquid line costs more than 1 K (2 degrees Fahrenheit) of subcooling: the line is small or long for this flow. A larger one holds more charge: weigh that in.
+#define SATLINE_LINE_ADVICE_LIQUID_LINE_TOO_SMALL 4
+
+// The liquid moves faster than 1.5 m/s (300 ft/min): a valve that shuts quickly hammers, and the line may be heard.
+#define SATLINE_LINE_ADVICE_LIQUID_TOO_FAST 5
+
+// The suction line loses more than 1.1 K (2 degrees Fahrenheit) of dew temperature, which costs capacity: a larger tube or fewer fittings, as far as a riser still carries oil.
+#define SATLINE_LINE_ADVICE_SUCTION_LINE_TOO_SMALL 6
+
+// The hot gas line loses more than 1.1 K (2 degrees Fahrenheit) of dew temperature, which costs compressor power: a larger tube or fewer fittings, as far as a riser still carries oil.
+#define SATLINE_LINE_ADVICE_DISCHARGE_LINE_TOO_SMALL 7
+
+// The vapour moves faster than is usual for this line: expect noise and wear at bends; a larger tube.
+#define SATLINE_LINE_ADVICE_VAPOR_TOO_FAST 8
+
+// The vapour moves slower than is usual for this line: oil may lie in it. Slope it towards the compressor and keep it free of low spots.
+#define SATLINE_LINE_ADVICE_VAPOR_TOO_SLOW 9
+
+// The vapour is too slow to carry oil up this riser: a smaller riser, or two in parallel, by the unit maker's instructions. The compressor runs out of oil otherwise.
+#define SATLINE_LINE_ADVICE_RISER_TOO_SLOW 10
+
+// The vapour carries oil up this riser by a small margin only: at part load or in cold weather it will not. Check at the lowest flow at which the unit runs.
+#define SATLINE_LINE_ADVICE_RISER_MARGINAL 11
+
+// The height between the units exceeds 15 m (50 ft), beyond which makers commonly set limits: the limits of the unit rule, ask its maker.
+#define SATLINE_LINE_ADVICE_LIFT_HIGH 12
+
+// The line is longer than 24 m (80 ft): makers commonly ask for more than usual there, as a crankcase heater, a valve against drift of liquid, more oil. The limits of the unit rule, ask its maker.
+#define SATLINE_LINE_ADVICE_LINE_LONG 13
+
+// The suction line warms the vapour by more than 5 K (9 degrees Fahrenheit): insulate it, or mend its insulation. Warm vapour costs capacity and runs the compressor hot, and the superheat read outdoors is not the coil's.
+#define SATLINE_LINE_ADVICE_INSULATE_LINE 14
+
+// The surface is colder than the dew point of the air around it, so it will sweat and drip: thicker insulation, its joints closed against vapour.
+#define SATLINE_LINE_ADVICE_SURFACE_SWEATS 15
+
+// Work on refrigerant lines follows local codes and belongs to licensed practice.
+#define SATLINE_LINE_CAUTION_LICENSED_PRACTICE 1
+
+// The unit maker's table of line sizes, lengths and heights comes before this estimate.
+#define SATLINE_LINE_CAUTION_UNIT_MAKER 2
+
+// Before a line is cut: recover the refrigerant, and braze under flowing nitrogen. After it: pressure test with nitrogen and evacuate.
+#define SATLINE_LINE_CAUTION_OPEN_CIRCUIT 3
+
+// This refrigerant can burn: no flame or spark near an open circuit, fresh air, and a leak detector made for it.
+#define SATLINE_LINE_CAUTION_FLAMMABLE_REFRIGERANT 4
+
 // Value: superheat.
 #define SATLINE_VALUE_SUPERHEAT_K 0
 
@@ -1457,6 +1611,36 @@
 
 // The highest accepted mass, kg.
 #define SATLINE_MASS_HIGHEST_KG 200.0
+
+// The lowest accepted change of the mass, kg.
+#define SATLINE_CHANGE_OF_THE_MASS_LOWEST_KG (-200.0)
+
+// The highest accepted change of the mass, kg.
+#define SATLINE_CHANGE_OF_THE_MASS_HIGHEST_KG 200.0
+
+// The lowest accepted uncertainty of the mass, kg.
+#define SATLINE_UNCERTAINTY_OF_THE_MASS_LOWEST_KG 0.0
+
+// The highest accepted uncertainty of the mass, kg.
+#define SATLINE_UNCERTAINTY_OF_THE_MASS_HIGHEST_KG 20.0
+
+// The lowest accepted full charge, kg.
+#define SATLINE_FULL_CHARGE_LOWEST_KG 0.01
+
+// The highest accepted full charge, kg.
+#define SATLINE_FULL_CHARGE_HIGHEST_KG 200.0
+
+// The lowest accepted share, 1.
+#define SATLINE_SHARE_LOWEST_1 0.0
+
+// The highest accepted share, 1.
+#define SATLINE_SHARE_HIGHEST_1 1.0
+
+// The lowest accepted day, days.
+#define SATLINE_DAY_LOWEST_DAYS (-100000.0)
+
+// The highest accepted day, days.
+#define SATLINE_DAY_HIGHEST_DAYS 100000.0
 
 // The lowest accepted liquid volume fraction, m3/m3.
 #define SATLINE_LIQUID_VOLUME_FRACTION_LOWEST_M3_M3 0.001
@@ -1691,6 +1875,90 @@
 
 // The highest accepted wall thickness of the tube, m.
 #define SATLINE_WALL_THICKNESS_OF_THE_TUBE_HIGHEST_M 0.02
+
+// The lowest accepted Reynolds number, 1.
+#define SATLINE_REYNOLDS_NUMBER_LOWEST_1 0.001
+
+// The highest accepted Reynolds number, 1.
+#define SATLINE_REYNOLDS_NUMBER_HIGHEST_1 10000000000.0
+
+// The lowest accepted relative roughness, m/m.
+#define SATLINE_RELATIVE_ROUGHNESS_LOWEST_M_M 0.0
+
+// The highest accepted relative roughness, m/m.
+#define SATLINE_RELATIVE_ROUGHNESS_HIGHEST_M_M 0.05
+
+// The lowest accepted number of fittings, fittings.
+#define SATLINE_NUMBER_OF_FITTINGS_LOWEST_FITTINGS 0.0
+
+// The highest accepted number of fittings, fittings.
+#define SATLINE_NUMBER_OF_FITTINGS_HIGHEST_FITTINGS 1000.0
+
+// The lowest accepted equivalent length of the fittings, m.
+#define SATLINE_EQUIVALENT_LENGTH_OF_THE_FITTINGS_LOWEST_M 0.0
+
+// The highest accepted equivalent length of the fittings, m.
+#define SATLINE_EQUIVALENT_LENGTH_OF_THE_FITTINGS_HIGHEST_M 500.0
+
+// The lowest accepted length of the line, m.
+#define SATLINE_LENGTH_OF_THE_LINE_LOWEST_M 0.01
+
+// The highest accepted length of the line, m.
+#define SATLINE_LENGTH_OF_THE_LINE_HIGHEST_M 500.0
+
+// The lowest accepted rise of the line, m.
+#define SATLINE_RISE_OF_THE_LINE_LOWEST_M (-200.0)
+
+// The highest accepted rise of the line, m.
+#define SATLINE_RISE_OF_THE_LINE_HIGHEST_M 200.0
+
+// The lowest accepted mass flow, kg/s.
+#define SATLINE_MASS_FLOW_LOWEST_KG_S 1e-6
+
+// The highest accepted mass flow, kg/s.
+#define SATLINE_MASS_FLOW_HIGHEST_KG_S 50.0
+
+// The lowest accepted heat gain of the line, W.
+#define SATLINE_HEAT_GAIN_OF_THE_LINE_LOWEST_W (-100000.0)
+
+// The highest accepted heat gain of the line, W.
+#define SATLINE_HEAT_GAIN_OF_THE_LINE_HIGHEST_W 100000.0
+
+// The lowest accepted pressure drop of the drier, Pa.
+#define SATLINE_PRESSURE_DROP_OF_THE_DRIER_LOWEST_PA 0.0
+
+// The highest accepted pressure drop of the drier, Pa.
+#define SATLINE_PRESSURE_DROP_OF_THE_DRIER_HIGHEST_PA 1000000.0
+
+// The lowest accepted outside heat transfer coefficient, W/(m2 K).
+#define SATLINE_OUTSIDE_HEAT_TRANSFER_COEFFICIENT_LOWEST_W_M2_K 0.1
+
+// The highest accepted outside heat transfer coefficient, W/(m2 K).
+#define SATLINE_OUTSIDE_HEAT_TRANSFER_COEFFICIENT_HIGHEST_W_M2_K 500.0
+
+// The lowest accepted thickness of the insulation, m.
+#define SATLINE_THICKNESS_OF_THE_INSULATION_LOWEST_M 0.0
+
+// The highest accepted thickness of the insulation, m.
+#define SATLINE_THICKNESS_OF_THE_INSULATION_HIGHEST_M 0.3
+
+// The lowest accepted conductivity of the insulation, W/(m K).
+#define SATLINE_CONDUCTIVITY_OF_THE_INSULATION_LOWEST_W_M_K 0.005
+
+// The highest accepted conductivity of the insulation, W/(m K).
+#define SATLINE_CONDUCTIVITY_OF_THE_INSULATION_HIGHEST_W_M_K 2.0
+
+// The lowest accepted density of the oil, kg/m3.
+#define SATLINE_DENSITY_OF_THE_OIL_LOWEST_KG_M3 600.0
+
+// The highest accepted density of the oil, kg/m3.
+#define SATLINE_DENSITY_OF_THE_OIL_HIGHEST_KG_M3 1600.0
+
+// The lowest accepted clearance of the compressor, m3/m3.
+#define SATLINE_CLEARANCE_OF_THE_COMPRESSOR_LOWEST_M3_M3 0.0
+
+// The highest accepted clearance of the compressor, m3/m3.
+#define SATLINE_CLEARANCE_OF_THE_COMPRESSOR_HIGHEST_M3_M3 0.2
 
 // The lowest accepted length of the line set, m.
 #define SATLINE_LENGTH_OF_THE_LINE_SET_LOWEST_M 0.0
@@ -1976,6 +2244,15 @@
 // Bit of satline_decay_finding.given: evidence_for_curve is set.
 #define SATLINE_DECAY_GIVEN_EVIDENCE 16
 
+// Choice: what was inside before the weighings is not known.
+#define SATLINE_START_UNKNOWN 1
+
+// Choice: nothing was inside, the unit was evacuated.
+#define SATLINE_START_EVACUATED 2
+
+// Choice: start_kg was inside.
+#define SATLINE_START_HOLDS 3
+
 // How many components a state has room for.
 #define SATLINE_STATE_COMPONENTS 8
 
@@ -2053,6 +2330,37 @@
 
 // Bit of satline_pressure_test_finding.given: the five values of the leak are set.
 #define SATLINE_PRESSURE_TEST_GIVEN_LEAK 1
+
+// Room for the numbers of fittings of a line, by kind: element SATLINE_FITTING_... counts those of that kind.
+#define SATLINE_LINE_FITTINGS 16
+
+// The state of a vapour line is known at its inlet: of a suction line at the coil.
+#define SATLINE_LINE_END_INLET 1
+
+// The state of a vapour line is known at its outlet: of a suction line at the compressor.
+#define SATLINE_LINE_END_OUTLET 2
+
+// Bit of satline_liquid_line_result.given: flash gas begins on the way; flash_begins_m is set, and the loss is at least
+// drop_pa.
+#define SATLINE_LINE_GIVEN_FLASH 1
+
+// Bit of satline_liquid_line_result.given: flash_vapor_share is set.
+#define SATLINE_LINE_GIVEN_FLASH_SHARE 2
+
+// Bit of satline_vapor_line_result.given: dew_loss_k and the superheats are set; not above the critical pressure.
+#define SATLINE_LINE_GIVEN_DEW 4
+
+// Bit of satline_vapor_line_result.given: flow_over_least and what follows are set; the vapour flows upwards.
+#define SATLINE_LINE_GIVEN_RISER 8
+
+// Bit of satline_vapor_line_result.given: capacity_loss is set; it is a suction line.
+#define SATLINE_LINE_GIVEN_CAPACITY 16
+
+// Bit of satline_vapor_line_result.given: coldest_surface_k is set; the heat comes from the air.
+#define SATLINE_LINE_GIVEN_SURFACE 32
+
+// Bit of satline_vapor_line_result.given: the surface is colder than the air's dew point, so it sweats.
+#define SATLINE_LINE_GIVEN_SWEATS 64
 
 // Most accessories that a line set takes.
 #define SATLINE_LINE_SET_ACCESSORIES 16
@@ -2764,6 +3072,129 @@ typedef struct satline_charge_fault_effect_found {
   struct satline_uncertain coefficient_of_performance;
 } satline_charge_fault_effect_found;
 
+// What a unit should hold, kilograms. This structure never changes.
+typedef struct satline_expected_charge {
+  // Charge of the nameplate; it covers the length of line set that the maker states.
+  struct satline_uncertain nameplate_kg;
+  // What the line set holds beyond that length, negative where it is shorter: satline_line_set_charge.mass_kg.
+  struct satline_uncertain line_set_kg;
+  // Driers and accessories.
+  struct satline_uncertain accessories_kg;
+} satline_expected_charge;
+
+// What should be inside and what was before. Start with satline_account_init.
+typedef struct satline_account {
+  // sizeof(satline_account), set by satline_account_init.
+  uint32_t struct_size;
+  // SATLINE_START_...; SATLINE_START_UNKNOWN by satline_account_init.
+  int32_t start;
+  // With SATLINE_START_HOLDS: what was inside, kilograms.
+  struct satline_uncertain start_kg;
+  // What should be inside.
+  struct satline_expected_charge expected;
+  // Standard uncertainty of the scale that all weighings share, as a share of the mass; -1 (by satline_account_init) for
+  // a limit of error of 0.5 % (common practice).
+  double scale_share;
+  // How far the mass inside may be from the expected, as a share of it; -1 (by satline_account_init) for 5 % (common
+  // practice).
+  double tolerance;
+} satline_account;
+
+// What the scale says. Start with satline_charge_account_init. What is not known is 0.
+typedef struct satline_charge_account {
+  // sizeof(satline_charge_account), set by satline_charge_account_init.
+  uint32_t struct_size;
+  // SATLINE_CHARGE_BALANCE_...; 0 before an answer. With SATLINE_CHARGE_BALANCE_UNKNOWN only expected_kg is known.
+  int32_t balance;
+  // What should be inside, kilograms: its value goes into a reading as SATLINE_FIELD_EXPECTED_CHARGE_KG.
+  struct satline_uncertain expected_kg;
+  // What is inside, kilograms: its value goes into a reading as SATLINE_FIELD_WEIGHED_CHARGE_KG.
+  struct satline_uncertain inside_kg;
+  // Inside less expected, kilograms.
+  struct satline_uncertain deviation_kg;
+  // The same as a share of the expected mass; 0 where nothing is expected.
+  struct satline_uncertain deviation;
+} satline_charge_account;
+
+// How fast a unit leaks. Start with satline_leak_rate_init.
+typedef struct satline_leak_rate {
+  // sizeof(satline_leak_rate), set by satline_leak_rate_init.
+  uint32_t struct_size;
+  // Always 0.
+  uint32_t reserved;
+  // From the first to the last addition, days.
+  double days;
+  // What was added after the first, which only made the charge right, kilograms.
+  struct satline_uncertain lost_kg;
+  // Kilograms a year.
+  struct satline_uncertain kg_a_year;
+  // Share of the full charge a year.
+  struct satline_uncertain share_a_year;
+  // The last addition alone over the days since the one before, at most a year of them, as a share of the full charge a
+  // year: the annualizing method of 40 CFR 82.152 (from memory: read the rule).
+  double last_share_a_year;
+} satline_leak_rate;
+
+// Refrigerant that was weighed in or out. This structure never changes.
+typedef struct satline_weighing {
+  // Above zero what was added, below zero what was recovered, kilograms.
+  double change_kg;
+  // Standard uncertainty of this weighing alone, kilograms: the scale's step, hoses.
+  double standard_uncertainty_kg;
+} satline_weighing;
+
+// An addition in a unit's log. This structure never changes.
+typedef struct satline_addition {
+  // Days since any day: only differences count.
+  double day;
+  // What had to be added to make the charge right, kilograms.
+  struct satline_uncertain mass_kg;
+} satline_addition;
+
+// A recovery: before it, and after it where the cylinder was weighed again. Masses in kilograms. Start with
+// satline_recovery_init.
+typedef struct satline_recovery {
+  // sizeof(satline_recovery), set by satline_recovery_init.
+  uint32_t struct_size;
+  // Always 0.
+  uint32_t reserved;
+  // What the unit is expected to hold: satline_expected_charge_kg.
+  struct satline_uncertain expected_kg;
+  // The most that the cylinder may hold: satline_cylinder_fill.limit_kg. Of an unknown mixture give satline_cylinder_check
+  // everything that it may be, so that the lightest liquid decides.
+  double cylinder_limit_kg;
+  // What is in the cylinder before: the scale less the tare.
+  struct satline_uncertain before_kg;
+  // What is in it after; value -1 (by satline_recovery_init) where it is not yet known.
+  struct satline_uncertain after_kg;
+  // How far expected and recovered mass may be apart, as a share of the expected; -1 (by satline_recovery_init) for 5 %
+  // (common practice).
+  double tolerance;
+} satline_recovery;
+
+// What follows. Masses in kilograms. Start with satline_recovery_finding_init. What is not known is 0.
+typedef struct satline_recovery_finding {
+  // sizeof(satline_recovery_finding), set by satline_recovery_finding_init.
+  uint32_t struct_size;
+  // Whether what is expected goes in: SATLINE_RECOVERY_ROOM_...; 0 before an answer.
+  int32_t room;
+  // How expected and recovered mass compare: SATLINE_RECOVERED_BALANCE_... With SATLINE_RECOVERED_BALANCE_NOT_YET
+  // recovered_kg, deviation_kg and room_after_kg are not known.
+  int32_t balance;
+  // Always 0.
+  uint32_t reserved;
+  // Room in the cylinder before; negative where it is overfilled already.
+  struct satline_uncertain room_kg;
+  // What does not go in and needs another cylinder.
+  double excess_kg;
+  // What came out.
+  struct satline_uncertain recovered_kg;
+  // Recovered less expected.
+  struct satline_uncertain deviation_kg;
+  // Room in the cylinder after; negative where it is overfilled.
+  double room_after_kg;
+} satline_recovery_finding;
+
 // A refrigerant with its full record: saturated densities and enthalpies from compact curves and, where the library is
 // built with equations of state (on hosts; satline_state_... functions), any other state. One of the objects below whose
 // names end in _FULL, or found by name. Programs pass its address and never look inside. Its size never changes. A program
@@ -3134,6 +3565,177 @@ typedef struct satline_retrofit_comparison {
   // Flows for the same cooling.
   struct satline_flow_ratios at_equal_capacity;
 } satline_retrofit_comparison;
+
+// The way of a line: part of the questions below.
+typedef struct satline_line_run {
+  // Inside diameter of the tube, metres.
+  double inside_diameter_m;
+  // Outside diameter, metres; 0 where it is not known. Heat from the air needs it.
+  double outside_diameter_m;
+  // Length along the tube, metres.
+  struct satline_uncertain length_m;
+  // Height of its end over its beginning, by the way the refrigerant flows, metres: positive where it flows upwards;
+  // no more than the length.
+  struct satline_uncertain rise_m;
+  // Straight length that other fittings stand for, metres.
+  double equivalent_length_m;
+  // How many fittings there are of each kind, by SATLINE_FITTING_...
+  uint32_t fittings[SATLINE_LINE_FITTINGS];
+} satline_line_run;
+
+// A liquid line with its refrigerant. Start with satline_liquid_line_init. What is known exactly has a standard
+// uncertainty of 0.
+typedef struct satline_liquid_line {
+  // sizeof(satline_liquid_line), set by satline_liquid_line_init.
+  uint32_t struct_size;
+  uint32_t reserved;
+  // From the outdoor unit's liquid port to the metering device; the rise is the lift where the evaporator is above.
+  struct satline_line_run run;
+  // Kilograms a second.
+  struct satline_uncertain mass_flow_kg_s;
+  // At the liquid port, pascals, absolute.
+  struct satline_uncertain pressure_pa;
+  // At the liquid port, kelvin.
+  struct satline_uncertain temperature_k;
+  // What a drier and other accessories lose at this flow, pascals.
+  struct satline_uncertain drier_drop_pa;
+  // Heat that the line takes up, watts; negative where it gives heat off.
+  struct satline_uncertain heat_gain_w;
+} satline_liquid_line;
+
+// What a liquid line does. Start with satline_liquid_line_result_init. What is not given is 0.
+typedef struct satline_liquid_line_result {
+  // sizeof(satline_liquid_line_result), set by satline_liquid_line_result_init.
+  uint32_t struct_size;
+  // SATLINE_LINE_GIVEN_... bits.
+  uint32_t given;
+  // Bit n is set for advice n (SATLINE_LINE_ADVICE_...).
+  uint32_t advice;
+  // Bit n is set for caution n (SATLINE_LINE_CAUTION_...).
+  uint32_t cautions;
+  // Loss by friction, fittings included, pascals.
+  struct satline_uncertain friction_pa;
+  // Loss by height, pascals; negative where the liquid flows down.
+  struct satline_uncertain lift_pa;
+  // The whole loss, drier included, pascals; at least this where flash gas begins on the way.
+  struct satline_uncertain drop_pa;
+  // At the metering device, pascals, absolute.
+  struct satline_uncertain outlet_pressure_pa;
+  // At the metering device, kelvin.
+  struct satline_uncertain outlet_temperature_k;
+  // Subcooling at the liquid port, kelvin.
+  struct satline_uncertain subcooling_k;
+  // Subcooling left at the metering device, kelvin; negative: so much is missing for liquid to arrive.
+  struct satline_uncertain subcooling_left_k;
+  // Subcooling that the line takes, kelvin: at least so much is needed at the port.
+  struct satline_uncertain subcooling_needed_k;
+  // Metres a second.
+  struct satline_uncertain velocity_m_s;
+  // Friction as a loss of bubble temperature, kelvin.
+  double friction_k;
+  // Lift as a loss of bubble temperature, kelvin.
+  double lift_k;
+  // Reynolds number at the port.
+  double reynolds;
+  // Where flash gas begins, metres along the tube.
+  double flash_begins_m;
+  // The vapour's share of the mass at the metering device; at least this.
+  double flash_vapor_share;
+} satline_liquid_line_result;
+
+// A suction or discharge line with its refrigerant. Start with satline_vapor_line_init.
+typedef struct satline_vapor_line {
+  // sizeof(satline_vapor_line), set by satline_vapor_line_init.
+  uint32_t struct_size;
+  // SATLINE_VAPOR_DUTY_...; suction by satline_vapor_line_init.
+  int32_t duty;
+  // SATLINE_LINE_END_...: where pressure and temperature are known; the inlet by satline_vapor_line_init.
+  int32_t known_at;
+  // 1 where the air around the line warms or cools it, 0 (by satline_vapor_line_init) where heat_w is given instead.
+  int32_t from_air;
+  struct satline_line_run run;
+  // Kilograms a second.
+  struct satline_uncertain mass_flow_kg_s;
+  // Pascals, absolute.
+  struct satline_uncertain pressure_pa;
+  // Kelvin.
+  struct satline_uncertain temperature_k;
+  // Heat that the line takes up, watts; used where from_air is 0.
+  struct satline_uncertain heat_w;
+  // Dry bulb of the air around the line, kelvin.
+  struct satline_uncertain ambient_k;
+  // Convection and radiation outside, W/(m2 K); 9 with an uncertainty of 1 by satline_vapor_line_init (still air).
+  struct satline_uncertain outside_coefficient_w_m2_k;
+  // Conductivity of the insulation, W/(m K); 0.038 with an uncertainty of 0.003 by satline_vapor_line_init.
+  struct satline_uncertain insulation_conductivity_w_m_k;
+  // Thickness of the insulation, metres; 0 (by satline_vapor_line_init) for a bare line.
+  double insulation_thickness_m;
+  // Dew point of the air around the line, kelvin; -1 (by satline_vapor_line_init) where sweating is not asked for.
+  double dew_point_k;
+  // Density of the oil-rich liquid on the wall, kg/m3; 950 with an uncertainty of 29 by satline_vapor_line_init.
+  struct satline_uncertain oil_density_kg_m3;
+  // Discharge pressure of the compressor, pascals, absolute, where the clearance is to count in the capacity loss of
+  // a suction line; -1 (by satline_vapor_line_init) where not.
+  double discharge_pressure_pa;
+  // Clearance volume of the compressor over its displacement; 0.04 by satline_vapor_line_init.
+  double clearance;
+} satline_vapor_line;
+
+// What a vapour line does. Start with satline_vapor_line_result_init. What is not given is 0.
+typedef struct satline_vapor_line_result {
+  // sizeof(satline_vapor_line_result), set by satline_vapor_line_result_init.
+  uint32_t struct_size;
+  // SATLINE_LINE_GIVEN_... bits.
+  uint32_t given;
+  // Bit n is set for advice n (SATLINE_LINE_ADVICE_...).
+  uint32_t advice;
+  // Bit n is set for caution n (SATLINE_LINE_CAUTION_...).
+  uint32_t cautions;
+  // Loss by friction, fittings included, pascals.
+  struct satline_uncertain friction_pa;
+  // Loss by height, pascals; negative where the vapour flows down.
+  struct satline_uncertain lift_pa;
+  // Loss by acceleration, pascals.
+  struct satline_uncertain acceleration_pa;
+  // The whole loss, pascals.
+  struct satline_uncertain drop_pa;
+  // The loss as one of dew temperature, kelvin.
+  struct satline_uncertain dew_loss_k;
+  // Pascals, absolute.
+  struct satline_uncertain inlet_pressure_pa;
+  // Pascals, absolute.
+  struct satline_uncertain outlet_pressure_pa;
+  // Kelvin.
+  struct satline_uncertain inlet_temperature_k;
+  // Kelvin.
+  struct satline_uncertain outlet_temperature_k;
+  // Kelvin; of a suction line the coil's.
+  struct satline_uncertain inlet_superheat_k;
+  // Kelvin; of a suction line the compressor's.
+  struct satline_uncertain outlet_superheat_k;
+  // Outlet less inlet superheat, kelvin.
+  struct satline_uncertain superheat_rise_k;
+  // Metres a second.
+  struct satline_uncertain inlet_velocity_m_s;
+  // Metres a second.
+  struct satline_uncertain outlet_velocity_m_s;
+  // Heat taken up, watts; negative where given off.
+  struct satline_uncertain heat_w;
+  // Outlet less inlet temperature, kelvin.
+  struct satline_uncertain temperature_rise_k;
+  // Temperature of the outer surface where it is coldest, kelvin.
+  struct satline_uncertain coldest_surface_k;
+  // Mass flow over the least that carries oil up the riser: below 1 oil stays behind.
+  struct satline_uncertain flow_over_least;
+  // The share of the capacity that the pressure drop costs.
+  struct satline_uncertain capacity_loss;
+  // The least mass flow that carries oil up, kilograms a second.
+  double least_mass_flow_kg_s;
+  // The least velocity that carries oil up, metres a second.
+  double least_velocity_m_s;
+  // Reynolds number at the inlet.
+  double reynolds;
+} satline_vapor_line_result;
 
 // A tube of a line set. This structure never changes; one filled by the functions below may be copied.
 typedef struct satline_tube {
@@ -4836,7 +5438,8 @@ int32_t satline_target_grid_at(const struct satline_target_grid *grid,
                                const struct satline_uncertain *column,
                                struct satline_uncertain *target);
 
-// A reading against the chart, with a tolerance in the target's unit. Where the chart has no target the outcome is
+// A reading against the chart, with a tolerance in the target's unit. Show the cautions SATLINE_CHART_CAUTION_... with it.
+// Where the chart has no target the outcome is
 // SATLINE_TARGET_OUTCOME_NO_VALID_TEST and the status is SATLINE_STATUS_OK.
 //
 // Status: as satline_target_grid_at, without SATLINE_STATUS_NO_VALID_TEST.
@@ -4869,7 +5472,8 @@ int32_t satline_expected_capacity_w(double nominal_w,
                                     const struct satline_capacity_shape *shape,
                                     struct satline_uncertain *capacity_w);
 
-// Capacity delivered over capacity expected at the same conditions, from two powers in watts.
+// Capacity delivered over capacity expected at the same conditions, from two powers in watts. Show the cautions
+// SATLINE_PERFORMANCE_CAUTION_... with every answer on performance.
 //
 // Status: SATLINE_STATUS_OUT_OF_RANGE, SATLINE_STATUS_NOT_FINITE, SATLINE_STATUS_NULL_POINTER.
 int32_t satline_delivered(const struct satline_uncertain *capacity_w,
@@ -4898,6 +5502,68 @@ int32_t satline_charge_fault_effect(const struct satline_uncertain *deviation,
                                     const struct satline_uncertain *indoor_dry_bulb_k,
                                     const struct satline_uncertain *outdoor_dry_bulb_k,
                                     struct satline_charge_fault_effect_found *effect);
+
+// Empties the question. struct_size: sizeof(satline_account).
+//
+// Status: SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_account_init(struct satline_account *account, uint32_t struct_size);
+
+// Empties the answer. struct_size: sizeof(satline_charge_account).
+//
+// Status: SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_charge_account_init(struct satline_charge_account *found, uint32_t struct_size);
+
+// Empties the answer. struct_size: sizeof(satline_leak_rate).
+//
+// Status: SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_leak_rate_init(struct satline_leak_rate *rate, uint32_t struct_size);
+
+// What a unit should hold, kilograms: nameplate, line set and accessories together.
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE, SATLINE_STATUS_NOT_FINITE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_expected_charge_kg(const struct satline_expected_charge *expected,
+                                   struct satline_uncertain *expected_kg);
+
+// Compares what a unit holds by the scale with what it should hold. count weighings (may be 0, then weighings may be
+// null). The unit's own label comes first; show the cautions of satline_cautions_for with SATLINE_SITUATION_CHARGING.
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE (also where more was recovered than was ever inside), SATLINE_STATUS_NOT_FINITE,
+// SATLINE_STATUS_UNKNOWN_CHOICE, SATLINE_STATUS_BAD_STRUCT_SIZE (question or answer not initialised),
+// SATLINE_STATUS_NULL_POINTER.
+int32_t satline_charge_account_of(const struct satline_account *account,
+                                  const struct satline_weighing *weighings,
+                                  uint32_t count,
+                                  struct satline_charge_account *found);
+
+// How fast a unit leaks, by what had to be added from time to time: count additions in the order of time, each taken to
+// have made the charge right; the first begins the account. Which rates oblige to repair, and when, is in the rule that
+// holds where the unit stands.
+//
+// Status: SATLINE_STATUS_NOT_AVAILABLE (fewer than two additions), SATLINE_STATUS_OUT_OF_RANGE (also for days out of
+// order), SATLINE_STATUS_NOT_FINITE, SATLINE_STATUS_BAD_STRUCT_SIZE (answer not initialised), SATLINE_STATUS_NULL_POINTER.
+int32_t satline_leak_rate_of(const struct satline_uncertain *full_charge_kg,
+                             const struct satline_addition *additions,
+                             uint32_t count,
+                             struct satline_leak_rate *rate);
+
+// Empties the question. struct_size: sizeof(satline_recovery).
+//
+// Status: SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_recovery_init(struct satline_recovery *recovery, uint32_t struct_size);
+
+// Empties the answer. struct_size: sizeof(satline_recovery_finding).
+//
+// Status: SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_recovery_finding_init(struct satline_recovery_finding *finding, uint32_t struct_size);
+
+// Whether the cylinder has room for what is expected, and whether all of it came out. Show the cautions of
+// satline_cautions_for with SATLINE_SITUATION_RECOVERING: a cylinder full of liquid bursts, and recovery is for licensed
+// people under the local codes.
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE (also where the cylinder holds less after than before), SATLINE_STATUS_NOT_FINITE,
+// SATLINE_STATUS_BAD_STRUCT_SIZE (question or answer not initialised), SATLINE_STATUS_NULL_POINTER.
+int32_t satline_recovery_of(const struct satline_recovery *recovery,
+                            struct satline_recovery_finding *finding);
 
 // Finds a full refrigerant by its ASHRAE 34 designation, ignoring case, hyphens and spaces: "R-410A", "r410a". A
 // program that calls it carries the full record of every refrigerant; use the objects, such as &SATLINE_R410A_FULL, where
@@ -5242,6 +5908,111 @@ int32_t satline_surface_tension_n_m(const struct satline_refrigerant_full *refri
 int32_t satline_surface_tension_error(const struct satline_refrigerant_full *refrigerant,
                                       double *surface_tension_error);
 
+// Empties what was measured, with the usual share of work. struct_size: sizeof(satline_circuit). Not in the library for
+// microcontrollers, nor are the functions below.
+//
+// Status: SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_circuit_init(struct satline_circuit *circuit,
+                             uint32_t struct_size);
+
+// Empties a capacity. struct_size: sizeof(satline_circuit_capacity).
+//
+// Status: SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_circuit_capacity_init(struct satline_circuit_capacity *capacity, uint32_t struct_size);
+
+// Capacity and efficiency in cooling from pressures and temperatures at the ports, and a mass flow or the compressor's
+// power with the discharge.
+//
+// Not available: neither mass flow nor power with discharge; a suction line not warmer than its dew temperature (liquid
+// comes back); a liquid line with vapour in it; discharge gas that contradicts the suction gas. Out of range: a liquid line
+// in which there can only be vapour, a discharge colder than its dew temperature or not above the suction pressure.
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE, SATLINE_STATUS_NOT_FINITE, SATLINE_STATUS_NOT_AVAILABLE,
+// SATLINE_STATUS_NOT_CONVERGED, SATLINE_STATUS_UNKNOWN_CHOICE (a bit of given that is none),
+// SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER, SATLINE_STATUS_VERSION_MISMATCH.
+int32_t satline_circuit_capacity_of(const struct satline_refrigerant_full *refrigerant,
+                                    const struct satline_circuit *circuit,
+                                    struct satline_circuit_capacity *capacity);
+
+// Darcy friction factor, from laminar flow (64/Re) to rough turbulent flow without a jump, by Churchill's equation of
+// 1977: within 3.2 % of Colebrook's from a Reynolds number of 4000. relative_roughness: roughness over inside diameter;
+// that of drawn copper is 1.5e-6 m.
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE, SATLINE_STATUS_NOT_FINITE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_friction_factor(double reynolds,
+                                double relative_roughness,
+                                double *factor);
+
+// Pressure that refrigerant loses over a height: density times g times height, pascals; negative where it flows down.
+//
+// height_m: metres. temperature_k: kelvin. pressure_pa: pascals, absolute; -1 for saturated liquid at that temperature.
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE (also between dew and bubble pressure), SATLINE_STATUS_NOT_FINITE,
+// SATLINE_STATUS_NOT_CONVERGED, SATLINE_STATUS_NULL_POINTER, SATLINE_STATUS_VERSION_MISMATCH.
+int32_t satline_lift_pressure_pa(const struct satline_refrigerant_full *refrigerant,
+                                 double height_m,
+                                 double temperature_k,
+                                 double pressure_pa,
+                                 double *loss_pa);
+
+// Mass flow in kilograms a second behind a cooling capacity in watts: over the enthalpy taken up between the liquid line
+// and the coil's outlet, each given by temperature in kelvin and absolute pressure in pascals.
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE (also for a liquid that is none and a vapour that is none),
+// SATLINE_STATUS_NOT_FINITE, SATLINE_STATUS_NOT_CONVERGED, SATLINE_STATUS_NULL_POINTER,
+// SATLINE_STATUS_VERSION_MISMATCH.
+int32_t satline_line_mass_flow_kg_s(const struct satline_refrigerant_full *refrigerant,
+                                    const struct satline_uncertain *capacity_w,
+                                    const struct satline_uncertain *liquid_temperature_k,
+                                    const struct satline_uncertain *liquid_pressure_pa,
+                                    const struct satline_uncertain *suction_temperature_k,
+                                    const struct satline_uncertain *suction_pressure_pa,
+                                    struct satline_uncertain *mass_flow_kg_s);
+
+// Empties the question. struct_size: sizeof(satline_liquid_line).
+//
+// Status: SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_liquid_line_init(struct satline_liquid_line *line, uint32_t struct_size);
+
+// Empties the answer. struct_size: sizeof(satline_liquid_line_result).
+//
+// Status: SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_liquid_line_result_init(struct satline_liquid_line_result *result, uint32_t struct_size);
+
+// Follows the liquid from the outdoor unit's port to the metering device: losses by friction, height and drier, the
+// subcooling left, and whether the liquid boils on the way. Show the advice and the cautions of the answer.
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE (a rise greater than the length, a temperature above the bubble temperature, a drop
+// of more than half of the pressure, or a value outside its range), SATLINE_STATUS_NOT_FINITE,
+// SATLINE_STATUS_UNKNOWN_CHOICE (no such fitting), SATLINE_STATUS_NOT_CONVERGED (near the critical point),
+// SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER, SATLINE_STATUS_VERSION_MISMATCH.
+int32_t satline_liquid_line_follow(const struct satline_refrigerant_full *refrigerant,
+                                   const struct satline_liquid_line *line,
+                                   struct satline_liquid_line_result *result);
+
+// Empties the question. struct_size: sizeof(satline_vapor_line).
+//
+// Status: SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_vapor_line_init(struct satline_vapor_line *line, uint32_t struct_size);
+
+// Empties the answer. struct_size: sizeof(satline_vapor_line_result).
+//
+// Status: SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_vapor_line_result_init(struct satline_vapor_line_result *result, uint32_t struct_size);
+
+// Follows vapour through a suction or discharge line: losses, the loss of dew temperature, oil return in a riser, what
+// the pressure drop costs of the capacity, and the heat from the air with the superheat at both ends. Show the advice and
+// the cautions of the answer. Ask at the least flow at which the unit runs whether oil returns.
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE (a rise greater than the length, a temperature below the dew temperature, a drop of
+// more than half of the pressure, or a value outside its range), SATLINE_STATUS_NOT_FINITE, SATLINE_STATUS_UNKNOWN_CHOICE
+// (no such duty, end or fitting), SATLINE_STATUS_NOT_AVAILABLE (the vapour would condense on the way, or heat from the air
+// without the outside diameter), SATLINE_STATUS_NOT_CONVERGED (near the critical point), SATLINE_STATUS_BAD_STRUCT_SIZE,
+// SATLINE_STATUS_NULL_POINTER, SATLINE_STATUS_VERSION_MISMATCH.
+int32_t satline_vapor_line_follow(const struct satline_refrigerant_full *refrigerant,
+                                  const struct satline_vapor_line *line,
+                                  struct satline_vapor_line_result *result);
+
 // Finds a tube by its name: of ASTM B280 by its outside diameter in inches, "3/8", "1-1/8" or "1 1/8 in"; of EN 12735-1
 // by outside diameter and wall in millimetres, "10x1", or "10 mm" where there is one wall to it.
 //
@@ -5402,6 +6173,12 @@ const char *satline_line_set_advice_sentence(int32_t number);
 // SATLINE_LINE_SET_CAUTION_... in words; "unknown" for a number that is none. Never null; lives for ever.
 const char *satline_line_set_caution_sentence(int32_t number);
 
+// SATLINE_CHART_CAUTION_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_chart_caution_sentence(int32_t number);
+
+// SATLINE_PERFORMANCE_CAUTION_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_performance_caution_sentence(int32_t number);
+
 // SATLINE_STANDING_OUTCOME_... in words; "unknown" for a number that is none. Never null; lives for ever.
 const char *satline_standing_outcome_sentence(int32_t number);
 
@@ -5494,6 +6271,21 @@ const char *satline_line_drop_outcome_sentence(int32_t number);
 
 // SATLINE_LINE_DROP_CAUTION_... in words; "unknown" for a number that is none. Never null; lives for ever.
 const char *satline_line_drop_caution_sentence(int32_t number);
+
+// SATLINE_CHARGE_BALANCE_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_charge_balance_sentence(int32_t number);
+
+// SATLINE_RECOVERY_ROOM_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_recovery_room_sentence(int32_t number);
+
+// SATLINE_RECOVERED_BALANCE_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_recovered_balance_sentence(int32_t number);
+
+// SATLINE_LINE_ADVICE_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_line_advice_sentence(int32_t number);
+
+// SATLINE_LINE_CAUTION_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_line_caution_sentence(int32_t number);
 
 // SATLINE_VALUE_... in words; "unknown" for a number that is none. Never null; lives for ever.
 const char *satline_value_name(int32_t number);

@@ -10,6 +10,7 @@
 #[cfg(any(feature = "std", test))]
 extern crate std;
 
+mod account;
 mod air;
 mod airflow;
 mod answer;
@@ -24,6 +25,8 @@ mod full;
 mod generated;
 mod handle;
 mod limits;
+#[cfg(feature = "eos")]
+mod line_pressure;
 mod lineset;
 mod panic;
 mod performance;
@@ -31,6 +34,7 @@ mod pressure;
 #[cfg(feature = "eos")]
 mod pressure_test;
 mod reading;
+mod recovery;
 #[cfg(feature = "eos")]
 mod retrofit;
 mod safety;

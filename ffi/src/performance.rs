@@ -87,7 +87,8 @@ pub unsafe extern "C" fn satline_expected_capacity_w(
     unsafe { answer(capacity_w, compute) }
 }
 
-/// Capacity delivered over capacity expected at the same conditions, from two powers in watts.
+/// Capacity delivered over capacity expected at the same conditions, from two powers in watts. Show the cautions
+/// SATLINE_PERFORMANCE_CAUTION_... with every answer on performance.
 ///
 /// Status: SATLINE_STATUS_OUT_OF_RANGE, SATLINE_STATUS_NOT_FINITE, SATLINE_STATUS_NULL_POINTER.
 #[unsafe(no_mangle)]

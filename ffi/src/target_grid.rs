@@ -135,7 +135,8 @@ pub unsafe extern "C" fn satline_target_grid_at(
     unsafe { answer(target, compute) }
 }
 
-/// A reading against the chart, with a tolerance in the target's unit. Where the chart has no target the outcome is
+/// A reading against the chart, with a tolerance in the target's unit. Show the cautions SATLINE_CHART_CAUTION_... with it.
+/// Where the chart has no target the outcome is
 /// SATLINE_TARGET_OUTCOME_NO_VALID_TEST and the status is SATLINE_STATUS_OK.
 ///
 /// Status: as satline_target_grid_at, without SATLINE_STATUS_NO_VALID_TEST.

@@ -37,6 +37,7 @@ from ._finding import Finding, MissingField, ProtocolVerdict, Value, diagnose
 from ._native import AfterLeak, Refrigerant, __version__, refrigerant, refrigerants, target_split_k, target_superheat_k
 from ._reading import Reading
 from ._state import State, States
+from ._uncertain import Uncertain
 
 __all__ = [
     "AfterLeak",
@@ -55,6 +56,7 @@ __all__ = [
     "SatlineError",
     "State",
     "States",
+    "Uncertain",
     "UnknownChoiceError",
     "UnknownFieldError",
     "UnknownRefrigerantError",

@@ -35,6 +35,7 @@ from ._finding import (
 from ._reading import Reading as Reading
 from ._state import State as State, States as States
 from ._typing import Array, Floats, MaskedFloats, Number
+from ._uncertain import Uncertain as Uncertain
 
 __all__ = [
     "AfterLeak",
@@ -53,6 +54,7 @@ __all__ = [
     "SatlineError",
     "State",
     "States",
+    "Uncertain",
     "UnknownChoiceError",
     "UnknownFieldError",
     "UnknownRefrigerantError",

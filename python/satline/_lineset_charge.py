@@ -9,6 +9,7 @@ from typing import Any, Literal, overload
 from . import _native
 from ._native import Refrigerant, Tube
 from ._typing import Array, Floats, Number
+from ._uncertain import Uncertain, maybe, one
 
 __all__ = ["LineCharge", "LineSetCharge", "Tube", "charge_per_length_kg_m", "line_set_charge"]
 
@@ -87,6 +88,11 @@ class LineSetCharge:
     by_makers_figure: bool
     """Whether the mass follows from the maker's figure per length."""
 
+    @property
+    def mass(self) -> Uncertain:
+        """What to add, with its uncertainty, kilograms: satline.visit.expected_charge takes it."""
+        return Uncertain(self.mass_kg, self.standard_uncertainty_kg)
+
     def __str__(self) -> str:
         word = {"add": "ADD", "recover": "RECOVER", "nothing": "LEAVE; wanted"}[self.action]
         mass = _mass(abs(self.mass_kg) if self.action == "recover" else self.mass_kg, self.standard_uncertainty_kg)
@@ -163,7 +169,7 @@ def charge_per_length_kg_m(
 
     >>> import satline
     >>> round(satline.lineset.charge_per_length_kg_m("R-454B", "3/8", 308.15, pressure_pa=2_514_490.0), 4)
-    0.0463
+    0.0464
     """
     result: float | Floats = _native.charge_per_length(_known(refrigerant), _tube(tube), temperature_k, phase, pressure_pa)
     return result
@@ -234,8 +240,8 @@ def line_set_charge(
         ),
         (metering_place, downstream_temperature_k, downstream_pressure_pa, downstream_uncertainty),
         (
-            [_uncertain(mass) for mass in accessories_kg],
-            None if makers_charge_per_length_kg_m is None else _uncertain(makers_charge_per_length_kg_m),
+            [one(mass) for mass in accessories_kg],
+            maybe(makers_charge_per_length_kg_m),
             compact,
         ),
     )
@@ -258,10 +264,6 @@ def line_set_charge(
         covered_length_m=float(covered_length_m),
         by_makers_figure=makers_charge_per_length_kg_m is not None,
     )
-
-
-def _uncertain(value: float | tuple[float, float]) -> tuple[float, float]:
-    return value if isinstance(value, tuple) else (value, 0.0)
 
 
 def _line(tube: Tube, length_m: float, parts: dict[str, Any]) -> LineCharge:

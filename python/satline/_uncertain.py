@@ -16,15 +16,19 @@ Measured: TypeAlias = Number | Array | tuple[Number | Array, Number | Array]
 
 
 class Uncertain(NamedTuple):
-    """A value with one standard uncertainty, both in the unit that its name states. str() shows both."""
+    """A value with one standard uncertainty, both in the unit that its name states. str() shows both.
+
+    Where a measured value is wanted, give one of these, a plain tuple of the two, or the value alone: then it is taken as
+    known. A list or an array is values, each taken as known.
+    """
 
     value: Any
     """The value: a float, or an array where arrays were given."""
-    standard_uncertainty: Any
+    standard_uncertainty: Any = 0.0
     """One standard uncertainty: an instrument's limit of error divided by the square root of 3."""
 
     def __str__(self) -> str:
-        if not isinstance(self.value, float):
+        if not isinstance(self.value, (int, float)):
             return f"{self.value} ± {self.standard_uncertainty}"
         if self.standard_uncertainty == 0.0:
             return f"{self.value:g}"
@@ -81,4 +85,4 @@ def _named(found: Any) -> Any:
     return Uncertain(*found)
 
 
-Uncertain.__module__ = "satline.visit"
+Uncertain.__module__ = "satline"

@@ -39,9 +39,12 @@ class Gain:
     """What it says, uncertainty allowed for."""
     explanation: str
     """The same in plain words."""
+    cautions: tuple[str, ...]
+    """What can hurt, or mislead."""
 
     def __str__(self) -> str:
-        return f"before {self.before}, after {self.after} of what it should: x {self.ratio}. {self.explanation}"
+        said = f"before {self.before}, after {self.after} of what it should: x {self.ratio}. {self.explanation}"
+        return "\n".join([said, *self.cautions])
 
 
 @dataclasses.dataclass(frozen=True, kw_only=True, slots=True)
@@ -54,12 +57,15 @@ class ChargeFaultEffect:
     """Electric power."""
     coefficient_of_performance: Uncertain
     """Capacity over power."""
+    cautions: tuple[str, ...]
+    """What can hurt, or mislead."""
 
     def __str__(self) -> str:
-        return (
+        said = (
             f"capacity x {self.capacity}, power x {self.power}, "
             f"coefficient of performance x {self.coefficient_of_performance}"
         )
+        return "\n".join([said, *self.cautions])
 
 
 def expected_capacity_w(
@@ -123,6 +129,7 @@ def gain(
         ratio=Uncertain(*ratio),
         outcome=outcome,
         explanation=explanation,
+        cautions=tuple(_native.performance_cautions()),
     )
 
 
@@ -142,4 +149,9 @@ def charge_fault_effect(
     capacity, power, coefficient = each(
         _native.charge_fault_effect, deviation, indoor_dry_bulb_k, outdoor_dry_bulb_k
     )
-    return ChargeFaultEffect(capacity=capacity, power=power, coefficient_of_performance=coefficient)
+    return ChargeFaultEffect(
+        capacity=capacity,
+        power=power,
+        coefficient_of_performance=coefficient,
+        cautions=tuple(_native.performance_cautions()),
+    )

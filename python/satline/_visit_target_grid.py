@@ -33,11 +33,15 @@ class TargetDeviation:
     """Measured minus target; None where the chart has no target."""
     reason: str | None
     """Why the chart has no target, in plain words."""
+    cautions: tuple[str, ...]
+    """What can hurt, or mislead."""
 
     def __str__(self) -> str:
         if self.deviation is None:
-            return f"{self.outcome}: {self.reason}"
-        return f"{self.outcome}: target {self.target}, off by {self.deviation}. {self.explanation}"
+            said = f"{self.outcome}: {self.reason}"
+        else:
+            said = f"{self.outcome}: target {self.target}, off by {self.deviation}. {self.explanation}"
+        return "\n".join([said, *self.cautions])
 
 
 @dataclasses.dataclass(frozen=True, kw_only=True, slots=True, init=False)
@@ -150,6 +154,7 @@ class TargetGrid:
             target=None if target is None else Uncertain(*target),
             deviation=None if deviation is None else Uncertain(*deviation),
             reason=None if gap is None else gap[1],
+            cautions=tuple(_native.chart_cautions()),
         )
 
 

@@ -3,7 +3,7 @@
 Numbers give floats and arrays give arrays of the broadcast shape, as everywhere. Equations are those of the ASHRAE
 Handbook Fundamentals 2017, chapter 1; saturation, dew point and wet bulb are over ice below 0 degrees Celsius.
 
-What a probe measures may carry its uncertainty: give Uncertain(value, standard_uncertainty) in place of the value.
+What a probe measures may carry its uncertainty: give satline.Uncertain(value, standard_uncertainty) in place of the value.
 Results of the coil are Uncertain. Where nothing trustworthy can be said, numbers raise NotAvailableError with the reason,
 and in arrays those cells are masked.
 """
@@ -11,10 +11,11 @@ and in arrays those cells are masked.
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import Any, Literal, NamedTuple, TypeAlias, overload
+from typing import Any, Literal, overload
 
 from . import _native
 from ._typing import Array, Floats, MaskedFloats, Number
+from ._uncertain import Measured as Measured, Uncertain as Uncertain, pair as pair
 
 __all__ = [
     "STANDARD_AIR_KG_M3",
@@ -35,22 +36,6 @@ __all__ = [
 
 STANDARD_AIR_KG_M3 = 1.2013846
 """Density of standard air: 0.075 lb/ft3."""
-
-
-class Uncertain(NamedTuple):
-    """A value with its standard uncertainty, both numbers or both arrays.
-
-    An instrument's limit of error becomes one by dividing by the square root of 3.
-    """
-
-    value: Any
-    """The value."""
-    standard_uncertainty: Any = 0.0
-    """One standard uncertainty of it."""
-
-
-Measured: TypeAlias = Number | Array | Uncertain
-"""What a probe gives: a number or an array, taken as known, or either with its uncertainty."""
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -405,11 +390,6 @@ class CoilAir:
         Not available on a dry coil, or where the line misses saturation (reheat, or a wrong humidity).
         """
         return ApparatusDewPoint(**self._ask("surface"))
-
-
-def pair(measured: Any) -> tuple[Any, Any]:
-    """Value and standard uncertainty of what was measured."""
-    return (measured.value, measured.standard_uncertainty) if isinstance(measured, Uncertain) else (measured, 0.0)
 
 
 def named(parts: dict[str, tuple[Any, Any]]) -> dict[str, Any]:

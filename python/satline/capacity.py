@@ -1,7 +1,7 @@
 """Capacity and efficiency from the refrigerant's side.
 
 Numbers give floats and arrays give arrays of the broadcast shape. What a probe measures may carry its uncertainty: give
-satline.air.Uncertain(value, standard_uncertainty) in place of the value.
+satline.Uncertain(value, standard_uncertainty) in place of the value.
 """
 
 from __future__ import annotations
@@ -11,7 +11,8 @@ from typing import Literal
 
 from . import _native
 from ._native import Refrigerant
-from .air import Measured, Uncertain, named, pair
+from ._uncertain import Measured, Uncertain, pair
+from .air import named
 
 __all__ = ["CircuitCapacity", "circuit_capacity"]
 
@@ -76,7 +77,7 @@ def circuit_capacity(
     dew temperature, or below the suction pressure, raise OutOfRangeError.
 
     >>> import satline
-    >>> from satline.air import Uncertain
+    >>> from satline import Uncertain
     >>> found = satline.capacity.circuit_capacity(
     ...     "R-410A", suction_pressure_pa=9.5e5, suction_temperature_k=288.0, liquid_pressure_pa=2.6e6,
     ...     liquid_temperature_k=310.0, discharge_pressure_pa=2.7e6, discharge_temperature_k=346.0,

@@ -3,7 +3,8 @@
 Whether what stands in a bottle, or in a unit at rest, has the pressure that it should have, and which refrigerants
 would have such a pressure; whether a unit is tight and dry, by a nitrogen pressure test and by how a vacuum holds;
 what pressure a copper tube may hold, and what a temperature drop along a line means; airflow by static pressure, a
-maker's own chart and delivered performance; what another refrigerant would do in the unit.
+maker's own chart and delivered performance; the charge by the scale, leaks and recovery; what another refrigerant would
+do in the unit.
 """
 
 from __future__ import annotations
@@ -15,6 +16,15 @@ from typing import Literal
 from . import _native
 from ._native import Refrigerant
 from ._uncertain import Uncertain
+from ._visit_account import (
+    ChargeAccount,
+    LeakRate,
+    RecoveryAccount,
+    charge_account,
+    expected_charge,
+    leak_rate,
+    recovery,
+)
 from ._visit_airflow import (
     AirResistance,
     BlowerTable,
@@ -57,6 +67,7 @@ __all__ = [
     "AirResistance",
     "BlowerTable",
     "CapacityShape",
+    "ChargeAccount",
     "ChargeFaultEffect",
     "CopperTubeRating",
     "Cycle",
@@ -65,9 +76,11 @@ __all__ = [
     "FanPower",
     "FlowRatios",
     "Gain",
+    "LeakRate",
     "LineTemperatureDrop",
     "Match",
     "PressureTest",
+    "RecoveryAccount",
     "RefrigerantComparison",
     "ReturnLeakage",
     "StandingCheck",
@@ -77,21 +90,25 @@ __all__ = [
     "air_resistance",
     "airflow_by_plenum_pressure_m3_s",
     "approach_k",
+    "charge_account",
     "charge_fault_effect",
     "compare_refrigerants",
     "copper_tube_rating",
     "decay_test",
     "delivered",
     "expected_capacity_w",
+    "expected_charge",
     "expected_nitrogen_pressure_pa",
     "fan_at_speed",
     "fan_power_per_airflow",
     "frost_point_k",
     "gain",
+    "leak_rate",
     "line_temperature_drop",
     "matching_refrigerants",
     "nitrogen_density_kg_m3",
     "pressure_test",
+    "recovery",
     "return_leakage",
     "standing_check",
     "water_saturation_pressure_pa",

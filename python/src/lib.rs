@@ -7,6 +7,7 @@ mod columns;
 mod diagnosis;
 mod elementwise;
 mod leak;
+mod line_pressure;
 mod lineset;
 mod raise;
 mod refrigerant;
@@ -18,6 +19,7 @@ mod state;
 mod transport;
 mod units;
 mod visit;
+mod visit_account;
 mod visit_airflow;
 mod visit_gas;
 mod visit_retrofit;
@@ -56,10 +58,13 @@ fn native(module: &Bound<'_, PyModule>) -> PyResult<()> {
     module.add_function(wrap_pyfunction!(safety::cylinder_contents_kg, module)?)?;
     module.add_function(wrap_pyfunction!(safety::recovery_level_parts, module)?)?;
     module.add_function(wrap_pyfunction!(safety::caution_sentences, module)?)?;
+    visit_account::add(module)?;
     visit_gas::add(module)?;
     module.add_function(wrap_pyfunction!(visit_retrofit::compare_refrigerants_parts, module)?)?;
     module.add_function(wrap_pyfunction!(visit_retrofit::starting_charge_kg, module)?)?;
     module.add_function(wrap_pyfunction!(visit_airflow::airflow_cautions, module)?)?;
+    module.add_function(wrap_pyfunction!(visit_airflow::chart_cautions, module)?)?;
+    module.add_function(wrap_pyfunction!(visit_airflow::performance_cautions, module)?)?;
     module.add_function(wrap_pyfunction!(visit_airflow::airflow_by_plenum_pressure, module)?)?;
     module.add_function(wrap_pyfunction!(visit_airflow::blower_table, module)?)?;
     module.add_function(wrap_pyfunction!(visit_airflow::fan_at_speed, module)?)?;
@@ -81,6 +86,7 @@ fn native(module: &Bound<'_, PyModule>) -> PyResult<()> {
     module.add_class::<rig::RigUnit>()?;
     module.add_class::<rig_state::RigState>()?;
     module.add_class::<rig_motion::RigMotion>()?;
+    line_pressure::add(module)?;
     units::add(module)?;
     // What is public is decided in Python; a second list here would only have to be kept in step.
     module.delattr("__all__")

@@ -7,8 +7,8 @@ use satline::uncertain::Uncertain;
 use satline::visit::airflow::{self, AirflowCaution, BlowerTable, FanPoint};
 use satline::visit::charge_fault;
 use satline::visit::grid::Lookup;
-use satline::visit::performance::{self, CapacityShape};
-use satline::visit::target_grid::{self, GridAxis, GridTarget, TargetGrid};
+use satline::visit::performance::{self, CapacityShape, PerformanceCaution};
+use satline::visit::target_grid::{self, ChartCaution, GridAxis, GridTarget, TargetGrid};
 
 use crate::raise::{Place, raise, text};
 
@@ -40,6 +40,18 @@ fn answered<T>(py: Python<'_>, found: Result<T, Error>) -> PyResult<T> {
 #[pyfunction]
 pub fn airflow_cautions() -> Vec<&'static str> {
     AirflowCaution::ALL.iter().map(|caution| caution.sentence()).collect()
+}
+
+/// What can hurt, or mislead, where a unit is charged by its maker's chart.
+#[pyfunction]
+pub fn chart_cautions() -> Vec<&'static str> {
+    ChartCaution::ALL.iter().map(|caution| caution.sentence()).collect()
+}
+
+/// What can hurt, or mislead, where performance is judged.
+#[pyfunction]
+pub fn performance_cautions() -> Vec<&'static str> {
+    PerformanceCaution::ALL.iter().map(|caution| caution.sentence()).collect()
 }
 
 #[pyfunction]

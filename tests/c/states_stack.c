@@ -8,6 +8,49 @@
 
 enum { SIZE = 1 << 20, PAINT = 0xA5 };
 
+static satline_uncertain known(double value) {
+    satline_uncertain made;
+    made.value = value;
+    made.standard_uncertainty = 0.001 * value;
+    return made;
+}
+
+/* Lines, a liquid that boils on its way too; the questions lie in static memory, as a caller's would not be ours. */
+static void lines(const satline_refrigerant_full *r, int *answered) {
+    static satline_liquid_line liquid;
+    static satline_liquid_line_result of_liquid;
+    static satline_vapor_line vapor;
+    static satline_vapor_line_result of_vapor;
+    double kelvin = 0;
+    satline_state bubble, dew;
+    satline_state_init(&bubble, (uint32_t)sizeof bubble);
+    satline_state_init(&dew, (uint32_t)sizeof dew);
+    if (satline_state_tq(r, 300.0, 0.0, SATLINE_REFERENCE_IIR, &bubble) != SATLINE_STATUS_OK) return;
+    if (satline_state_tq(r, 280.0, 1.0, SATLINE_REFERENCE_IIR, &dew) != SATLINE_STATUS_OK) return;
+    satline_liquid_line_init(&liquid, (uint32_t)sizeof liquid);
+    satline_liquid_line_result_init(&of_liquid, (uint32_t)sizeof of_liquid);
+    satline_vapor_line_init(&vapor, (uint32_t)sizeof vapor);
+    satline_vapor_line_result_init(&of_vapor, (uint32_t)sizeof of_vapor);
+    liquid.run.inside_diameter_m = vapor.run.inside_diameter_m = 0.0173;
+    liquid.run.outside_diameter_m = vapor.run.outside_diameter_m = 0.0191;
+    liquid.run.length_m = vapor.run.length_m = known(15);
+    liquid.run.rise_m = vapor.run.rise_m = known(10);
+    liquid.mass_flow_kg_s = vapor.mass_flow_kg_s = known(0.02);
+    liquid.pressure_pa = known(bubble.pressure_pa);
+    vapor.pressure_pa = known(dew.pressure_pa);
+    vapor.temperature_k = known(290);
+    vapor.from_air = 1;
+    vapor.ambient_k = known(310);
+    vapor.discharge_pressure_pa = 1.5 * bubble.pressure_pa;
+    for (kelvin = 299.5; kelvin > 290; kelvin -= 4) {
+        liquid.temperature_k = known(kelvin);
+        liquid.temperature_k.standard_uncertainty = 0;
+        liquid.pressure_pa.standard_uncertainty = 0;
+        *answered += satline_liquid_line_follow(r, &liquid, &of_liquid) == SATLINE_STATUS_OK;
+    }
+    *answered += satline_vapor_line_follow(r, &vapor, &of_vapor) == SATLINE_STATUS_OK;
+}
+
 static void *work(void *argument) {
     /* All kinds of state, far from the critical point, close to it and above; of the pure and of six components. */
     const char *names[] = {"R-134a", "R-744", "R-410A", "R-448A", "R-470A"};
@@ -41,6 +84,7 @@ static void *work(void *argument) {
         const satline_refrigerant_full *r = 0;
         satline_full_find(names[i], &r);
         *answered += satline_compare_refrigerants(old, r, &conditions, &comparison) == SATLINE_STATUS_OK;
+        lines(r, answered);
         for (k = 0; k < sizeof pressures / sizeof pressures[0]; k++) {
             *answered += satline_state_tp(r, 300.0, pressures[k], SATLINE_REFERENCE_IIR, &state) == SATLINE_STATUS_OK;
             *answered += satline_state_tp(r, 360.0, pressures[k], SATLINE_REFERENCE_IIR, &state) == SATLINE_STATUS_OK;

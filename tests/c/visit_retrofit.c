@@ -229,6 +229,8 @@ static void performance(void) {
     wet.value = 310;
     CHECK(satline_expected_capacity_w(10e3, &wet, &outdoor, &shape, &expected) == SATLINE_STATUS_OUT_OF_RANGE);
     CHECK(satline_capacity_shape_init(0) == SATLINE_STATUS_NULL_POINTER);
+    CHECK(strstr(satline_performance_caution_sentence(SATLINE_PERFORMANCE_CAUTION_ELECTRICITY), "live parts") != 0);
+    CHECK(strstr(satline_chart_caution_sentence(SATLINE_CHART_CAUTION_RIGHT_CHART), "one model") != 0);
 }
 
 int main(void) {

@@ -71,6 +71,27 @@ static satline_tube_rating rating;
 static void rate(void) { satline_copper_tube_rate(&tube, &rating); }
 static satline_line_drop drop;
 static void along(void) { satline_line_temperature_drop(&SATLINE_R410A, 308.0, 304.0, SATLINE_LINE_FLASH_UNKNOWN, -1, &drop); }
+/* The charge by the scale, a leak rate and a recovery, each of which must be answered. */
+static satline_charge_account accounted;
+static satline_leak_rate leaks;
+static satline_recovery_finding recovered;
+static void by_the_scale(void) {
+    static const satline_weighing weighings[] = {{2, 0.01}, {1.5, 0.01}};
+    static const satline_addition log[] = {{0, {1, 0.01}}, {200, {0.4, 0.01}}, {365, {0.3, 0.01}}};
+    static const satline_uncertain full = {3.5, 0.05};
+    static satline_account account;
+    static satline_recovery recovery;
+    satline_account_init(&account, sizeof account);
+    account.start = SATLINE_START_EVACUATED;
+    account.expected.nameplate_kg = full;
+    satline_charge_account_of(&account, weighings, 2, &accounted);
+    satline_leak_rate_of(&full, log, 3, &leaks);
+    satline_recovery_init(&recovery, sizeof recovery);
+    recovery.expected_kg = full;
+    recovery.cylinder_limit_kg = 18;
+    recovery.after_kg.value = 3.5;
+    satline_recovery_of(&recovery, &recovered);
+}
 /* The deepest of the functions of airflow, charts and performance. */
 static void visit_small(void) {
     static const double rows[] = {298.15, 308.15, 318.15}, columns[] = {289.15, 294.15}, cells[] = {5, 5.5, 6, 6.5, 7, 7.5};
@@ -145,6 +166,11 @@ int run(void) {
     put_number("stack_bytes_dew_temperature", stack_of(dew));
     put_number("stack_bytes_superheat", stack_of(superheat));
     put_number("stack_bytes_visit", stack_of(visit_small));
+    satline_charge_account_init(&accounted, sizeof accounted);
+    satline_leak_rate_init(&leaks, sizeof leaks);
+    satline_recovery_finding_init(&recovered, sizeof recovered);
+    put_number("stack_bytes_by_the_scale", stack_of(by_the_scale));
+    put_number("answers_by_the_scale", (uint32_t)(accounted.balance * 100 + recovered.room * 10 + recovered.balance));
     put_number("stack_bytes_diagnose", stack_of(diagnose));
     satline_standing_init(&standing, sizeof standing);
     satline_standing_finding_init(&stands, sizeof stands);

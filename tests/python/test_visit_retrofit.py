@@ -72,11 +72,11 @@ def test_pure_refrigerants_by_coolprop(new):
 @pytest.mark.parametrize("end", [0, 1])
 def test_r407c_for_r22_by_coolprop(end):
     """The blend by CoolProp's pseudo-pure R-407C, an equation of its own: what it may differ by is what the two equations
-    differ by, 0.024 % in bubble and dew pressure and some tenths of a per cent in enthalpy differences."""
+    differ by: 0.024 % in bubble and dew pressure, less than 0.1 % in all of the cycle."""
     at = "dew" if end else "bubble"
     found = visit.compare_refrigerants("R-22", "R-407C", EVAPORATING, CONDENSING, 10.0, 10.0, condensing_at=at)
     theirs = Oracle("R407C").cycle(EVAPORATING, CONDENSING, 10.0, 10.0, 0.7, end)
-    compared(found.new_cycle, theirs, 5e-3)
+    compared(found.new_cycle, theirs, 1e-3)
     old = Oracle("R22").cycle(EVAPORATING, CONDENSING, 10.0, 10.0, 0.7)
     expected = theirs["volumetric_capacity_j_m3"] / old["volumetric_capacity_j_m3"]
     assert found.volumetric_capacity_ratio == pytest.approx(expected, abs=2e-3)
@@ -292,6 +292,7 @@ def test_a_chart():
     assert chart.at(312.0, 290.0) is None
     found = chart.compare((8.0, 0.3), 303.15, 289.15, tolerance=1.0)
     assert (found.outcome, found.deviation.value) == ("above", pytest.approx(2.5)) and "off by" in str(found)
+    assert any("licensed" in caution for caution in found.cautions) and "one model" in str(found)
     blank = chart.compare(8.0, 312.0, 290.0, tolerance=1.0)
     assert (blank.outcome, blank.target, blank.deviation) == ("no-valid-test", None, None) and "blank" in str(blank)
     with pytest.raises(satline.NotAvailableError, match="two axes"):
@@ -331,7 +332,7 @@ def test_performance():
     assert common == visit.expected_capacity_w(10e3, 290.15, 313.15)
     gained = visit.gain((7600, 228), (10e3, 400), (9400, 282), (10.2e3, 408))
     assert gained.ratio.value == pytest.approx(0.94 / 1.02 / 0.76) and gained.outcome == "better"
-    assert "better" not in str(gained) and "delivers more" in str(gained)
+    assert "delivers more" in str(gained) and "live parts" in str(gained)
     with pytest.raises(satline.OutOfRangeError, match="deviation of the charge"):
         visit.charge_fault_effect(-0.5, 299.85, 308.15)
     with pytest.raises(satline.OutOfRangeError, match="wet bulb"):

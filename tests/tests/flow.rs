@@ -32,8 +32,8 @@ const ARROWS: &[(&str, &[&str])] = &[
     ("reading", &["saturation"]),
     ("charge", &["reading", "saturation"]),
     ("safety", &["refrigerant", "saturation", "identity"]),
-    // The pressure test's nitrogen is real, by its equation of state.
-    ("visit", &["saturation", "identity", "eos"]),
+    // The pressure test's nitrogen is real, by its equation of state; a vacuum's water and ice are those of the air.
+    ("visit", &["saturation", "identity", "eos", "air"]),
     // A refrigerant comes in by reference; the catalogue is not asked.
     ("lineset", &["saturation", "identity", "refrigerant", "eos"]),
     ("diagnosis", &["charge", "reading", "saturation", "identity"]),

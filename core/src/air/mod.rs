@@ -14,7 +14,7 @@ mod measured;
 mod moist;
 mod solve;
 mod standard;
-mod water;
+pub(crate) mod water;
 mod wet_bulb;
 
 pub use coil::{AirflowPlace, CoilAir, CoilCapacity, Split};

@@ -1,11 +1,9 @@
 //! Moist air: one measure of its humidity in, all the others out.
 
-use super::solve::rising_root;
-use super::water::{LOWEST_K, MASS_RATIO, saturated, saturation};
+use super::water::{LOWEST_K, MASS_RATIO, saturated, saturation, saturation_temperature};
 use super::wet_bulb;
 use crate::bounds::{self, Bound};
 use crate::error::Error;
-use crate::math;
 use crate::quantity::{AirTemperature, Atmosphere, Temperature};
 
 /// Gas constant of dry air, J/(kg·K).
@@ -154,12 +152,7 @@ impl MoistAir {
                 reason: "it is below -100 degrees Celsius, where the equation of saturation ends; air without water has none",
             });
         }
-        // In the logarithm the curve is nearly straight, so Newton's method needs few steps.
-        let wanted = math::ln(water);
-        Ok(rising_root(LOWEST_K, self.dry_bulb.kelvin(), |kelvin| {
-            let (pressure, slope) = saturation(kelvin);
-            (math::ln(pressure) - wanted, slope / pressure)
-        }))
+        Ok(saturation_temperature(water, LOWEST_K, self.dry_bulb.kelvin()))
     }
 
     /// Enthalpy, J to a kg of dry air, from dry air and liquid water at 0 °C.

@@ -1,5 +1,6 @@
 //! Water at saturation, over ice and over liquid.
 
+use super::solve::rising_root;
 use crate::bounds;
 use crate::error::Error;
 use crate::math;
@@ -8,12 +9,12 @@ use crate::quantity::{Atmosphere, Temperature};
 /// Molar mass of water over that of dry air.
 pub(super) const MASS_RATIO: f64 = 0.621_945;
 /// The triple point: below it saturation is over ice, above it over liquid. The two equations meet there (within 6e-9).
-const TRIPLE_POINT_K: f64 = 273.16;
+pub(crate) const TRIPLE_POINT_K: f64 = 273.16;
 /// Where the equation over ice ends, K.
 pub(super) const LOWEST_K: f64 = 173.15;
 
 /// Saturation pressure in Pa and its slope in Pa/K at a temperature in K (equations 5 and 6 of the chapter).
-pub(super) fn saturation(kelvin: f64) -> (f64, f64) {
+pub(crate) fn saturation(kelvin: f64) -> (f64, f64) {
     let t = kelvin;
     let (logarithm, slope) = if t <= TRIPLE_POINT_K {
         (
@@ -34,6 +35,16 @@ pub(super) fn saturation(kelvin: f64) -> (f64, f64) {
     };
     let pressure = math::exp(logarithm);
     (pressure, pressure * slope)
+}
+
+/// Temperature in K, between two that enclose it, at which water has a saturation pressure in Pa; to 1e-10 K.
+pub(crate) fn saturation_temperature(pressure: f64, low: f64, high: f64) -> f64 {
+    // In the logarithm the curve is nearly straight, so Newton's method needs few steps.
+    let wanted = math::ln(pressure);
+    rising_root(low, high, |kelvin| {
+        let (value, slope) = saturation(kelvin);
+        (math::ln(value) - wanted, slope / value)
+    })
 }
 
 /// Humidity ratio of saturated air at a temperature in K and a pressure in Pa, and its slope per K.
@@ -87,10 +98,15 @@ mod tests {
     fn the_two_equations_meet_and_slopes_are_right() {
         let (below, above) = (saturation(273.16).0, saturation(273.16 + 1e-9).0);
         assert_relative_eq!(below, above, max_relative = 1e-8);
-        for kelvin in [180.0, 230.0, 270.0, 275.0, 300.0, 340.0] {
+        for kelvin in [175.0, 180.0, 230.0, 270.0, 275.0, 300.0, 340.0, 470.0] {
             let step = 1e-3;
             let finite = (saturation(kelvin + step).0 - saturation(kelvin - step).0) / (2.0 * step);
             assert_relative_eq!(saturation(kelvin).1, finite, max_relative = 1e-6);
+            let back = saturation_temperature(saturation(kelvin).0, LOWEST_K, 473.15);
+            assert!((back - kelvin).abs() < 1e-9, "{kelvin}: {back}");
+            if kelvin > 372.0 {
+                continue; // above boiling there is no air left at this pressure
+            }
             let finite = (saturated(kelvin + step, 9e4).0 - saturated(kelvin - step, 9e4).0) / (2.0 * step);
             assert_relative_eq!(saturated(kelvin, 9e4).1, finite, max_relative = 1e-6);
         }

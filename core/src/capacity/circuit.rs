@@ -2,7 +2,7 @@
 
 use super::state::{discharge, liquid, suction};
 use crate::bounds;
-use crate::eos::{Properties, StateInput};
+use crate::eos::{Properties, State, StateInput};
 use crate::error::Error;
 use crate::quantity::WATTS_PER_BTU_H;
 use crate::uncertain::{Uncertain, propagate_all};
@@ -93,6 +93,29 @@ pub struct CircuitCapacity {
     pub eer_btu_wh: Result<Uncertain, Error>,
 }
 
+/// The states at the ports, and at the end of an ideal compression; those that are not measured are the suction gas.
+#[derive(Clone, Copy, Default)]
+struct States {
+    gas: Option<State>,
+    liquid: Option<State>,
+    outlet: Option<State>,
+    hot: Option<State>,
+    ideal: Option<State>,
+}
+
+/// The known state where it is at that temperature and pressure, else the one computed.
+fn or_known(
+    known: Option<State>,
+    temperature: f64,
+    pressure: f64,
+    compute: impl FnOnce() -> Result<State, Error>,
+) -> Result<State, Error> {
+    match known {
+        Some(state) if state.temperature == temperature && state.pressure == pressure => Ok(state),
+        _ => compute(),
+    }
+}
+
 const NOTHING: Uncertain = Uncertain::exact(0.0);
 /// How many standard uncertainties an efficiency may exceed one before it contradicts itself.
 const COVERAGE: f64 = 2.0;
@@ -132,7 +155,8 @@ impl Circuit {
     /// ```
     pub fn capacity(&self, properties: &Properties) -> Result<CircuitCapacity, Error> {
         let inputs = self.inputs()?;
-        let all = propagate_all(inputs, |moved| self.results(properties, moved))?;
+        let known = self.states(properties, &States::default(), inputs.map(|input| input.value))?;
+        let all = propagate_all(inputs, |moved| self.results(properties, &known, moved))?;
         let [flow, evaporator, line_gain, condenser, gas_work, work_share, ratio, isentropic, overall, cop, eer] = all;
         let has_discharge = self.discharge.is_some();
         let has_power = self.compressor_power_w.is_some();
@@ -205,43 +229,57 @@ impl Circuit {
         Ok(inputs)
     }
 
-    fn results(&self, properties: &Properties, moved: [f64; 12]) -> Result<[f64; 11], Error> {
+    /// The states at the ports. Those of `known` that belong to the same temperature and pressure are taken from there:
+    /// as one measurement is moved after the other, most states stay.
+    fn states(&self, properties: &Properties, known: &States, moved: [f64; 12]) -> Result<States, Error> {
         let [suction_pa, suction_k, liquid_pa, liquid_k, discharge_pa, discharge_k, outlet_pa, outlet_k, ..] = moved;
-        let [.., measured_flow, power, other_power, share] = moved;
-        let gas = suction(properties, suction_k, suction_pa)?;
-        let liquid = liquid(properties, &self.liquid, liquid_k, liquid_pa)?;
+        let gas = or_known(known.gas, suction_k, suction_pa, || suction(properties, suction_k, suction_pa))?;
+        let liquid =
+            or_known(known.liquid, liquid_k, liquid_pa, || liquid(properties, &self.liquid, liquid_k, liquid_pa))?;
         let outlet = match self.coil_outlet {
-            Some(_) => suction(properties, outlet_k, outlet_pa)?.enthalpy,
-            None => gas.enthalpy,
+            Some(_) => or_known(known.outlet, outlet_k, outlet_pa, || suction(properties, outlet_k, outlet_pa))?,
+            None => gas,
         };
-        let (mut hot, mut ideal) = (gas.enthalpy, gas.enthalpy);
+        let (mut hot, mut ideal) = (gas, gas);
         if self.discharge.is_some() {
             let advice =
                 "the compressor raises the pressure: check that the gauges are not exchanged and both absolute";
             let highest = bounds::ABSOLUTE_PRESSURE.upper;
             bounds::within("discharge pressure", "Pa", discharge_pa, suction_pa, highest, advice)?;
-            hot = discharge(properties, discharge_k, discharge_pa)?.enthalpy;
-            let compressed = StateInput::PressureEntropy { pressure: discharge_pa, entropy: gas.entropy };
-            ideal = properties.state(compressed)?.enthalpy;
-            if hot <= gas.enthalpy {
+            hot = or_known(known.hot, discharge_k, discharge_pa, || discharge(properties, discharge_k, discharge_pa))?;
+            let same_gas = known.gas.is_some_and(|known| known == gas);
+            ideal = match known.ideal {
+                Some(ideal) if same_gas && ideal.pressure == discharge_pa => ideal,
+                _ => properties.state(StateInput::PressureEntropy { pressure: discharge_pa, entropy: gas.entropy })?,
+            };
+            if hot.enthalpy <= gas.enthalpy {
                 return Err(missing("capacity from the refrigerant's side", NOT_COMPRESSED));
             }
         }
-        let rise = hot - gas.enthalpy;
+        Ok(States { gas: Some(gas), liquid: Some(liquid), outlet: Some(outlet), hot: Some(hot), ideal: Some(ideal) })
+    }
+
+    fn results(&self, properties: &Properties, known: &States, moved: [f64; 12]) -> Result<[f64; 11], Error> {
+        let [suction_pa, _, _, _, discharge_pa, _, _, _, measured_flow, power, other_power, share] = moved;
+        let states = self.states(properties, known, moved)?;
+        let enthalpy = |state: Option<State>| state.map_or(0.0, |state| state.enthalpy);
+        let (gas, liquid, outlet) = (enthalpy(states.gas), enthalpy(states.liquid), enthalpy(states.outlet));
+        let (hot, ideal) = (enthalpy(states.hot), enthalpy(states.ideal));
+        let rise = hot - gas;
         let flow = if self.mass_flow_kg_s.is_some() { measured_flow } else { share * power / rise };
         let over = |above: f64, below: f64| if below > 0.0 { above / below } else { 0.0 };
-        let evaporator = flow * (outlet - liquid.enthalpy);
+        let evaporator = flow * (outlet - liquid);
         let cop = over(evaporator, power + other_power);
         Ok([
             flow,
             evaporator,
-            flow * (gas.enthalpy - outlet),
-            flow * (hot - liquid.enthalpy),
+            flow * (gas - outlet),
+            flow * (hot - liquid),
             flow * rise,
             over(flow * rise, power),
             discharge_pa / suction_pa,
-            over(ideal - gas.enthalpy, rise),
-            over(flow * (ideal - gas.enthalpy), power),
+            over(ideal - gas, rise),
+            over(flow * (ideal - gas), power),
             cop,
             cop / WATTS_PER_BTU_H,
         ])

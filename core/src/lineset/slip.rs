@@ -3,8 +3,8 @@
 use crate::math;
 
 /// One standard uncertainty of the mean density in a two-phase line, as a share of it, for the slip model: the models of
-/// Smith (1969) and Chisholm (1972) lie about that far below Zivi's at the qualities behind a metering device. An
-/// allowance of our own.
+/// Smith (1969) and Chisholm (1972) give from 17 % less to 7 % more than Zivi's at the qualities behind a metering device.
+/// An allowance of our own.
 pub const SLIP_ALLOWANCE: f64 = 0.15;
 
 /// Void fraction, the vapour's share of the line's volume, by Zivi (1964): the vapour runs faster than the liquid by the
@@ -59,7 +59,8 @@ mod tests {
 
     /// Smith's equation with a homogeneous core of 0.4 (1969) and Chisholm's slip (1972), both from memory.
     #[test]
-    fn other_models_lie_within_two_allowances() {
+    fn other_models_lie_about_an_allowance_off() {
+        let mut worst: f64 = 0.0;
         for (quality, liquid, vapor) in
             [(0.15, 1150.0, 35.0), (0.2, 1130.0, 41.0), (0.3, 1260.0, 22.0), (0.25, 520.0, 12.0)]
         {
@@ -72,9 +73,10 @@ mod tests {
                 let other = liquid + void * (vapor - liquid);
                 let ours = mean_density(quality, liquid, vapor);
                 let off = (other - ours) / ours;
-                assert!((-2.0 * SLIP_ALLOWANCE..0.0).contains(&off), "{quality} {ratio}: {off}");
-                std::println!("{off}");
+                assert!(off.abs() < 1.25 * SLIP_ALLOWANCE, "{quality} {ratio}: {off}");
+                worst = worst.max(off.abs());
             }
         }
+        assert!(worst > SLIP_ALLOWANCE, "{worst}");
     }
 }

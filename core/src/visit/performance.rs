@@ -20,6 +20,24 @@ answers! {
     }
 }
 
+answers! {
+    /// What can hurt, or mislead, where performance is judged. Show all of them.
+    PerformanceCaution {
+        /// Always.
+        SameConditions = 1 "same-conditions"
+            "Compare at settled, like conditions: airflow, coil as wet as before, filter in place.";
+        /// Always.
+        NotACause = 2 "not-a-cause"
+            "Low capacity does not say why: measure airflow, charge and temperatures before anything is changed.";
+        /// Always.
+        Electricity = 3 "electricity"
+            "Power is measured on live parts: only by those licensed to, with rated meter and gloves.";
+        /// Always.
+        LicensedPractice = 4 "licensed-practice"
+            "Work on refrigerant and wiring follows local codes and belongs to licensed practice.";
+    }
+}
+
 /// How many standard uncertainties a gain must have to be told.
 pub const COVERAGE: f64 = 2.0;
 

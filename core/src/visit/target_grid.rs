@@ -67,6 +67,24 @@ answers! {
     }
 }
 
+answers! {
+    /// What can hurt, or mislead, where a unit is charged by its maker's chart. Show all of them.
+    ChartCaution {
+        /// Always.
+        RightChart = 1 "right-chart"
+            "A chart is for one model, one line set and its maker's conditions: check each on the unit's label before a target is used.";
+        /// Always.
+        Settle = 2 "settle"
+            "Let the unit run at its maker's charging conditions until readings settle, and again after every change.";
+        /// Always.
+        Pressure = 3 "pressure"
+            "Refrigerant is under pressure and some of it burns: gloves and eye protection, no ignition source, hoses bled with care.";
+        /// Always.
+        LicensedPractice = 4 "licensed-practice"
+            "Work on refrigerant follows local codes and belongs to licensed practice.";
+    }
+}
+
 impl GridTarget {
     /// The accepted range of a target.
     #[must_use]

@@ -515,6 +515,22 @@ pub const SATLINE_LINE_SET_CAUTION_TOXIC_REFRIGERANT: i32 = 5;
 pub const SATLINE_LINE_SET_CAUTION_CHARGE_AS_LIQUID: i32 = 6;
 /// Carbon dioxide stands at several times the pressure of other refrigerants: only tube, fittings and hoses rated for it.
 pub const SATLINE_LINE_SET_CAUTION_HIGH_PRESSURE: i32 = 7;
+/// A chart is for one model, one line set and its maker's conditions: check each on the unit's label before a target is used.
+pub const SATLINE_CHART_CAUTION_RIGHT_CHART: i32 = 1;
+/// Let the unit run at its maker's charging conditions until readings settle, and again after every change.
+pub const SATLINE_CHART_CAUTION_SETTLE: i32 = 2;
+/// Refrigerant is under pressure and some of it burns: gloves and eye protection, no ignition source, hoses bled with care.
+pub const SATLINE_CHART_CAUTION_PRESSURE: i32 = 3;
+/// Work on refrigerant follows local codes and belongs to licensed practice.
+pub const SATLINE_CHART_CAUTION_LICENSED_PRACTICE: i32 = 4;
+/// Compare at settled, like conditions: airflow, coil as wet as before, filter in place.
+pub const SATLINE_PERFORMANCE_CAUTION_SAME_CONDITIONS: i32 = 1;
+/// Low capacity does not say why: measure airflow, charge and temperatures before anything is changed.
+pub const SATLINE_PERFORMANCE_CAUTION_NOT_A_CAUSE: i32 = 2;
+/// Power is measured on live parts: only by those licensed to, with rated meter and gloves.
+pub const SATLINE_PERFORMANCE_CAUTION_ELECTRICITY: i32 = 3;
+/// Work on refrigerant and wiring follows local codes and belongs to licensed practice.
+pub const SATLINE_PERFORMANCE_CAUTION_LICENSED_PRACTICE: i32 = 4;
 /// It lies between dew and bubble pressure within the uncertainty. That does not prove what is inside: other refrigerants and mixtures of refrigerants can have the same pressure.
 pub const SATLINE_STANDING_REASON_WITHIN_BAND: i32 = 1;
 /// It is the bubble pressure within the uncertainty, as it must be where most is liquid. That does not prove what is inside: other refrigerants and mixtures of refrigerants can have the same pressure.
@@ -861,6 +877,92 @@ pub const SATLINE_LINE_DROP_CAUTION_LICENSED_PRACTICE: i32 = 1;
 pub const SATLINE_LINE_DROP_CAUTION_CLAMPS_IN_AIR: i32 = 2;
 /// This refrigerant can burn: no ignition source, fresh air, and a leak detector, before a drier is opened.
 pub const SATLINE_LINE_DROP_CAUTION_FLAMMABLE_REFRIGERANT: i32 = 3;
+/// What was inside before is not known, so the scale does not say what is inside now. Recover all of it into a cylinder and weigh it, or judge the charge by measurement.
+pub const SATLINE_CHARGE_BALANCE_UNKNOWN: i32 = 1;
+/// By the scale the unit holds what it should.
+pub const SATLINE_CHARGE_BALANCE_RIGHT: i32 = 2;
+/// By the scale the unit holds less than it should. Find out why before adding: a unit that was full has a leak.
+pub const SATLINE_CHARGE_BALANCE_SHORT: i32 = 3;
+/// By the scale the unit holds more than it should: recover the difference into a cylinder.
+pub const SATLINE_CHARGE_BALANCE_OVER: i32 = 4;
+/// The difference is within what scale, nameplate and line set leave open: judge the charge by measurement.
+pub const SATLINE_CHARGE_BALANCE_TOO_UNCERTAIN: i32 = 5;
+/// The cylinder has room for what is expected. Weigh it as it fills and stop at its limit.
+pub const SATLINE_RECOVERY_ROOM_ENOUGH: i32 = 1;
+/// It may just fit, or not: have a second cylinder at hand, and stop at the limit.
+pub const SATLINE_RECOVERY_ROOM_BARELY: i32 = 2;
+/// It does not fit: take an emptier cylinder, or a second one.
+pub const SATLINE_RECOVERY_ROOM_TOO_LITTLE: i32 = 3;
+/// The cylinder is at its limit or beyond it: put nothing into it, keep it cool, and have it relieved by somebody qualified where it is overfilled.
+pub const SATLINE_RECOVERY_ROOM_FULL: i32 = 4;
+/// Weigh the cylinder again when the recovery has ended.
+pub const SATLINE_RECOVERED_BALANCE_NOT_YET: i32 = 1;
+/// What was expected came out. Let the unit stand and watch its pressure: liquid that boils out of oil or cold parts brings it back.
+pub const SATLINE_RECOVERED_BALANCE_ALL: i32 = 2;
+/// Less came out than was expected. Either the unit was short, which means a leak, or refrigerant is still inside, in oil, in cold parts or behind a closed valve: watch the pressure, warm the cold parts, and recover again before opening it.
+pub const SATLINE_RECOVERED_BALANCE_SHORT: i32 = 3;
+/// More came out than was expected. Either the unit was overcharged, or the cylinder took in something else: do not reuse it before it is identified.
+pub const SATLINE_RECOVERED_BALANCE_MORE: i32 = 4;
+/// The difference is within what scale and expectation leave open.
+pub const SATLINE_RECOVERED_BALANCE_TOO_UNCERTAIN: i32 = 5;
+/// Elbow of 90 degrees, long radius.
+pub const SATLINE_FITTING_LONG_ELBOW: i32 = 1;
+/// Elbow of 90 degrees, short radius.
+pub const SATLINE_FITTING_SHORT_ELBOW: i32 = 2;
+/// Elbow of 45 degrees.
+pub const SATLINE_FITTING_HALF_ELBOW: i32 = 3;
+/// Tee, flow straight through.
+pub const SATLINE_FITTING_TEE_THROUGH: i32 = 4;
+/// Tee, flow through the branch.
+pub const SATLINE_FITTING_TEE_BRANCH: i32 = 5;
+/// Ball valve with a full bore, open.
+pub const SATLINE_FITTING_BALL_VALVE: i32 = 6;
+/// Angle valve, open.
+pub const SATLINE_FITTING_ANGLE_VALVE: i32 = 7;
+/// Globe valve, open.
+pub const SATLINE_FITTING_GLOBE_VALVE: i32 = 8;
+/// Suction line, from the evaporating coil to the compressor.
+pub const SATLINE_VAPOR_DUTY_SUCTION: i32 = 1;
+/// Discharge line, from the compressor to the condensing coil.
+pub const SATLINE_VAPOR_DUTY_DISCHARGE: i32 = 2;
+/// Within usual limits at this flow: nothing to change on this evidence.
+pub const SATLINE_LINE_ADVICE_NOTHING: i32 = 1;
+/// Liquid boils in the line before it reaches the metering device, which then starves the coil: check the charge and the condenser first, look for a kink or a plugged drier, then consider a larger liquid line, fewer fittings or less lift.
+pub const SATLINE_LINE_ADVICE_FLASH_GAS_EXPECTED: i32 = 2;
+/// So little subcooling is left at the metering device that flash gas cannot be ruled out: look at a sight glass or measure the line's temperature and pressure at the device.
+pub const SATLINE_LINE_ADVICE_FLASH_GAS_POSSIBLE: i32 = 3;
+/// Friction in the liquid line costs more than 1 K (2 degrees Fahrenheit) of subcooling: the line is small or long for this flow. A larger one holds more charge: weigh that in.
+pub const SATLINE_LINE_ADVICE_LIQUID_LINE_TOO_SMALL: i32 = 4;
+/// The liquid moves faster than 1.5 m/s (300 ft/min): a valve that shuts quickly hammers, and the line may be heard.
+pub const SATLINE_LINE_ADVICE_LIQUID_TOO_FAST: i32 = 5;
+/// The suction line loses more than 1.1 K (2 degrees Fahrenheit) of dew temperature, which costs capacity: a larger tube or fewer fittings, as far as a riser still carries oil.
+pub const SATLINE_LINE_ADVICE_SUCTION_LINE_TOO_SMALL: i32 = 6;
+/// The hot gas line loses more than 1.1 K (2 degrees Fahrenheit) of dew temperature, which costs compressor power: a larger tube or fewer fittings, as far as a riser still carries oil.
+pub const SATLINE_LINE_ADVICE_DISCHARGE_LINE_TOO_SMALL: i32 = 7;
+/// The vapour moves faster than is usual for this line: expect noise and wear at bends; a larger tube.
+pub const SATLINE_LINE_ADVICE_VAPOR_TOO_FAST: i32 = 8;
+/// The vapour moves slower than is usual for this line: oil may lie in it. Slope it towards the compressor and keep it free of low spots.
+pub const SATLINE_LINE_ADVICE_VAPOR_TOO_SLOW: i32 = 9;
+/// The vapour is too slow to carry oil up this riser: a smaller riser, or two in parallel, by the unit maker's instructions. The compressor runs out of oil otherwise.
+pub const SATLINE_LINE_ADVICE_RISER_TOO_SLOW: i32 = 10;
+/// The vapour carries oil up this riser by a small margin only: at part load or in cold weather it will not. Check at the lowest flow at which the unit runs.
+pub const SATLINE_LINE_ADVICE_RISER_MARGINAL: i32 = 11;
+/// The height between the units exceeds 15 m (50 ft), beyond which makers commonly set limits: the limits of the unit rule, ask its maker.
+pub const SATLINE_LINE_ADVICE_LIFT_HIGH: i32 = 12;
+/// The line is longer than 24 m (80 ft): makers commonly ask for more than usual there, as a crankcase heater, a valve against drift of liquid, more oil. The limits of the unit rule, ask its maker.
+pub const SATLINE_LINE_ADVICE_LINE_LONG: i32 = 13;
+/// The suction line warms the vapour by more than 5 K (9 degrees Fahrenheit): insulate it, or mend its insulation. Warm vapour costs capacity and runs the compressor hot, and the superheat read outdoors is not the coil's.
+pub const SATLINE_LINE_ADVICE_INSULATE_LINE: i32 = 14;
+/// The surface is colder than the dew point of the air around it, so it will sweat and drip: thicker insulation, its joints closed against vapour.
+pub const SATLINE_LINE_ADVICE_SURFACE_SWEATS: i32 = 15;
+/// Work on refrigerant lines follows local codes and belongs to licensed practice.
+pub const SATLINE_LINE_CAUTION_LICENSED_PRACTICE: i32 = 1;
+/// The unit maker's table of line sizes, lengths and heights comes before this estimate.
+pub const SATLINE_LINE_CAUTION_UNIT_MAKER: i32 = 2;
+/// Before a line is cut: recover the refrigerant, and braze under flowing nitrogen. After it: pressure test with nitrogen and evacuate.
+pub const SATLINE_LINE_CAUTION_OPEN_CIRCUIT: i32 = 3;
+/// This refrigerant can burn: no flame or spark near an open circuit, fresh air, and a leak detector made for it.
+pub const SATLINE_LINE_CAUTION_FLAMMABLE_REFRIGERANT: i32 = 4;
 /// Value: superheat.
 pub const SATLINE_VALUE_SUPERHEAT_K: i32 = 0;
 /// Value: subcooling.
@@ -945,6 +1047,26 @@ pub const SATLINE_POWER_HIGHEST_W: f64 = 1000000.0;
 pub const SATLINE_MASS_LOWEST_KG: f64 = 0.0;
 /// The highest accepted mass, kg.
 pub const SATLINE_MASS_HIGHEST_KG: f64 = 200.0;
+/// The lowest accepted change of the mass, kg.
+pub const SATLINE_CHANGE_OF_THE_MASS_LOWEST_KG: f64 = -200.0;
+/// The highest accepted change of the mass, kg.
+pub const SATLINE_CHANGE_OF_THE_MASS_HIGHEST_KG: f64 = 200.0;
+/// The lowest accepted uncertainty of the mass, kg.
+pub const SATLINE_UNCERTAINTY_OF_THE_MASS_LOWEST_KG: f64 = 0.0;
+/// The highest accepted uncertainty of the mass, kg.
+pub const SATLINE_UNCERTAINTY_OF_THE_MASS_HIGHEST_KG: f64 = 20.0;
+/// The lowest accepted full charge, kg.
+pub const SATLINE_FULL_CHARGE_LOWEST_KG: f64 = 0.01;
+/// The highest accepted full charge, kg.
+pub const SATLINE_FULL_CHARGE_HIGHEST_KG: f64 = 200.0;
+/// The lowest accepted share, 1.
+pub const SATLINE_SHARE_LOWEST_1: f64 = 0.0;
+/// The highest accepted share, 1.
+pub const SATLINE_SHARE_HIGHEST_1: f64 = 1.0;
+/// The lowest accepted day, days.
+pub const SATLINE_DAY_LOWEST_DAYS: f64 = -100000.0;
+/// The highest accepted day, days.
+pub const SATLINE_DAY_HIGHEST_DAYS: f64 = 100000.0;
 /// The lowest accepted liquid volume fraction, m3/m3.
 pub const SATLINE_LIQUID_VOLUME_FRACTION_LOWEST_M3_M3: f64 = 0.001;
 /// The highest accepted liquid volume fraction, m3/m3.
@@ -1101,6 +1223,62 @@ pub const SATLINE_OUTSIDE_DIAMETER_OF_THE_TUBE_HIGHEST_M: f64 = 0.31;
 pub const SATLINE_WALL_THICKNESS_OF_THE_TUBE_LOWEST_M: f64 = 1e-5;
 /// The highest accepted wall thickness of the tube, m.
 pub const SATLINE_WALL_THICKNESS_OF_THE_TUBE_HIGHEST_M: f64 = 0.02;
+/// The lowest accepted Reynolds number, 1.
+pub const SATLINE_REYNOLDS_NUMBER_LOWEST_1: f64 = 0.001;
+/// The highest accepted Reynolds number, 1.
+pub const SATLINE_REYNOLDS_NUMBER_HIGHEST_1: f64 = 10000000000.0;
+/// The lowest accepted relative roughness, m/m.
+pub const SATLINE_RELATIVE_ROUGHNESS_LOWEST_M_M: f64 = 0.0;
+/// The highest accepted relative roughness, m/m.
+pub const SATLINE_RELATIVE_ROUGHNESS_HIGHEST_M_M: f64 = 0.05;
+/// The lowest accepted number of fittings, fittings.
+pub const SATLINE_NUMBER_OF_FITTINGS_LOWEST_FITTINGS: f64 = 0.0;
+/// The highest accepted number of fittings, fittings.
+pub const SATLINE_NUMBER_OF_FITTINGS_HIGHEST_FITTINGS: f64 = 1000.0;
+/// The lowest accepted equivalent length of the fittings, m.
+pub const SATLINE_EQUIVALENT_LENGTH_OF_THE_FITTINGS_LOWEST_M: f64 = 0.0;
+/// The highest accepted equivalent length of the fittings, m.
+pub const SATLINE_EQUIVALENT_LENGTH_OF_THE_FITTINGS_HIGHEST_M: f64 = 500.0;
+/// The lowest accepted length of the line, m.
+pub const SATLINE_LENGTH_OF_THE_LINE_LOWEST_M: f64 = 0.01;
+/// The highest accepted length of the line, m.
+pub const SATLINE_LENGTH_OF_THE_LINE_HIGHEST_M: f64 = 500.0;
+/// The lowest accepted rise of the line, m.
+pub const SATLINE_RISE_OF_THE_LINE_LOWEST_M: f64 = -200.0;
+/// The highest accepted rise of the line, m.
+pub const SATLINE_RISE_OF_THE_LINE_HIGHEST_M: f64 = 200.0;
+/// The lowest accepted mass flow, kg/s.
+pub const SATLINE_MASS_FLOW_LOWEST_KG_S: f64 = 1e-6;
+/// The highest accepted mass flow, kg/s.
+pub const SATLINE_MASS_FLOW_HIGHEST_KG_S: f64 = 50.0;
+/// The lowest accepted heat gain of the line, W.
+pub const SATLINE_HEAT_GAIN_OF_THE_LINE_LOWEST_W: f64 = -100000.0;
+/// The highest accepted heat gain of the line, W.
+pub const SATLINE_HEAT_GAIN_OF_THE_LINE_HIGHEST_W: f64 = 100000.0;
+/// The lowest accepted pressure drop of the drier, Pa.
+pub const SATLINE_PRESSURE_DROP_OF_THE_DRIER_LOWEST_PA: f64 = 0.0;
+/// The highest accepted pressure drop of the drier, Pa.
+pub const SATLINE_PRESSURE_DROP_OF_THE_DRIER_HIGHEST_PA: f64 = 1000000.0;
+/// The lowest accepted outside heat transfer coefficient, W/(m2 K).
+pub const SATLINE_OUTSIDE_HEAT_TRANSFER_COEFFICIENT_LOWEST_W_M2_K: f64 = 0.1;
+/// The highest accepted outside heat transfer coefficient, W/(m2 K).
+pub const SATLINE_OUTSIDE_HEAT_TRANSFER_COEFFICIENT_HIGHEST_W_M2_K: f64 = 500.0;
+/// The lowest accepted thickness of the insulation, m.
+pub const SATLINE_THICKNESS_OF_THE_INSULATION_LOWEST_M: f64 = 0.0;
+/// The highest accepted thickness of the insulation, m.
+pub const SATLINE_THICKNESS_OF_THE_INSULATION_HIGHEST_M: f64 = 0.3;
+/// The lowest accepted conductivity of the insulation, W/(m K).
+pub const SATLINE_CONDUCTIVITY_OF_THE_INSULATION_LOWEST_W_M_K: f64 = 0.005;
+/// The highest accepted conductivity of the insulation, W/(m K).
+pub const SATLINE_CONDUCTIVITY_OF_THE_INSULATION_HIGHEST_W_M_K: f64 = 2.0;
+/// The lowest accepted density of the oil, kg/m3.
+pub const SATLINE_DENSITY_OF_THE_OIL_LOWEST_KG_M3: f64 = 600.0;
+/// The highest accepted density of the oil, kg/m3.
+pub const SATLINE_DENSITY_OF_THE_OIL_HIGHEST_KG_M3: f64 = 1600.0;
+/// The lowest accepted clearance of the compressor, m3/m3.
+pub const SATLINE_CLEARANCE_OF_THE_COMPRESSOR_LOWEST_M3_M3: f64 = 0.0;
+/// The highest accepted clearance of the compressor, m3/m3.
+pub const SATLINE_CLEARANCE_OF_THE_COMPRESSOR_HIGHEST_M3_M3: f64 = 0.2;
 /// The lowest accepted length of the line set, m.
 pub const SATLINE_LENGTH_OF_THE_LINE_SET_LOWEST_M: f64 = 0.0;
 /// The highest accepted length of the line set, m.

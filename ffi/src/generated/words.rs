@@ -351,6 +351,32 @@ pub extern "C" fn satline_line_set_caution_sentence(number: i32) -> *const c_cha
     text.as_ptr()
 }
 
+/// SATLINE_CHART_CAUTION_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_chart_caution_sentence(number: i32) -> *const c_char {
+    let text = match number {
+        1 => c"A chart is for one model, one line set and its maker's conditions: check each on the unit's label before a target is used.",
+        2 => c"Let the unit run at its maker's charging conditions until readings settle, and again after every change.",
+        3 => c"Refrigerant is under pressure and some of it burns: gloves and eye protection, no ignition source, hoses bled with care.",
+        4 => c"Work on refrigerant follows local codes and belongs to licensed practice.",
+        _ => c"unknown",
+    };
+    text.as_ptr()
+}
+
+/// SATLINE_PERFORMANCE_CAUTION_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_performance_caution_sentence(number: i32) -> *const c_char {
+    let text = match number {
+        1 => c"Compare at settled, like conditions: airflow, coil as wet as before, filter in place.",
+        2 => c"Low capacity does not say why: measure airflow, charge and temperatures before anything is changed.",
+        3 => c"Power is measured on live parts: only by those licensed to, with rated meter and gloves.",
+        4 => c"Work on refrigerant and wiring follows local codes and belongs to licensed practice.",
+        _ => c"unknown",
+    };
+    text.as_ptr()
+}
+
 /// SATLINE_STANDING_OUTCOME_... in words; "unknown" for a number that is none. Never null; lives for ever.
 #[unsafe(no_mangle)]
 pub extern "C" fn satline_standing_outcome_sentence(number: i32) -> *const c_char {
@@ -791,6 +817,84 @@ pub extern "C" fn satline_line_drop_caution_sentence(number: i32) -> *const c_ch
         1 => c"Work on refrigerant circuits follows local codes and belongs to licensed practice.",
         2 => c"Both clamps need clean metal and insulation: in hot or cold air each reads towards the air.",
         3 => c"This refrigerant can burn: no ignition source, fresh air, and a leak detector, before a drier is opened.",
+        _ => c"unknown",
+    };
+    text.as_ptr()
+}
+
+/// SATLINE_CHARGE_BALANCE_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_charge_balance_sentence(number: i32) -> *const c_char {
+    let text = match number {
+        1 => c"What was inside before is not known, so the scale does not say what is inside now. Recover all of it into a cylinder and weigh it, or judge the charge by measurement.",
+        2 => c"By the scale the unit holds what it should.",
+        3 => c"By the scale the unit holds less than it should. Find out why before adding: a unit that was full has a leak.",
+        4 => c"By the scale the unit holds more than it should: recover the difference into a cylinder.",
+        5 => c"The difference is within what scale, nameplate and line set leave open: judge the charge by measurement.",
+        _ => c"unknown",
+    };
+    text.as_ptr()
+}
+
+/// SATLINE_RECOVERY_ROOM_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_recovery_room_sentence(number: i32) -> *const c_char {
+    let text = match number {
+        1 => c"The cylinder has room for what is expected. Weigh it as it fills and stop at its limit.",
+        2 => c"It may just fit, or not: have a second cylinder at hand, and stop at the limit.",
+        3 => c"It does not fit: take an emptier cylinder, or a second one.",
+        4 => c"The cylinder is at its limit or beyond it: put nothing into it, keep it cool, and have it relieved by somebody qualified where it is overfilled.",
+        _ => c"unknown",
+    };
+    text.as_ptr()
+}
+
+/// SATLINE_RECOVERED_BALANCE_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_recovered_balance_sentence(number: i32) -> *const c_char {
+    let text = match number {
+        1 => c"Weigh the cylinder again when the recovery has ended.",
+        2 => c"What was expected came out. Let the unit stand and watch its pressure: liquid that boils out of oil or cold parts brings it back.",
+        3 => c"Less came out than was expected. Either the unit was short, which means a leak, or refrigerant is still inside, in oil, in cold parts or behind a closed valve: watch the pressure, warm the cold parts, and recover again before opening it.",
+        4 => c"More came out than was expected. Either the unit was overcharged, or the cylinder took in something else: do not reuse it before it is identified.",
+        5 => c"The difference is within what scale and expectation leave open.",
+        _ => c"unknown",
+    };
+    text.as_ptr()
+}
+
+/// SATLINE_LINE_ADVICE_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_line_advice_sentence(number: i32) -> *const c_char {
+    let text = match number {
+        1 => c"Within usual limits at this flow: nothing to change on this evidence.",
+        2 => c"Liquid boils in the line before it reaches the metering device, which then starves the coil: check the charge and the condenser first, look for a kink or a plugged drier, then consider a larger liquid line, fewer fittings or less lift.",
+        3 => c"So little subcooling is left at the metering device that flash gas cannot be ruled out: look at a sight glass or measure the line's temperature and pressure at the device.",
+        4 => c"Friction in the liquid line costs more than 1 K (2 degrees Fahrenheit) of subcooling: the line is small or long for this flow. A larger one holds more charge: weigh that in.",
+        5 => c"The liquid moves faster than 1.5 m/s (300 ft/min): a valve that shuts quickly hammers, and the line may be heard.",
+        6 => c"The suction line loses more than 1.1 K (2 degrees Fahrenheit) of dew temperature, which costs capacity: a larger tube or fewer fittings, as far as a riser still carries oil.",
+        7 => c"The hot gas line loses more than 1.1 K (2 degrees Fahrenheit) of dew temperature, which costs compressor power: a larger tube or fewer fittings, as far as a riser still carries oil.",
+        8 => c"The vapour moves faster than is usual for this line: expect noise and wear at bends; a larger tube.",
+        9 => c"The vapour moves slower than is usual for this line: oil may lie in it. Slope it towards the compressor and keep it free of low spots.",
+        10 => c"The vapour is too slow to carry oil up this riser: a smaller riser, or two in parallel, by the unit maker's instructions. The compressor runs out of oil otherwise.",
+        11 => c"The vapour carries oil up this riser by a small margin only: at part load or in cold weather it will not. Check at the lowest flow at which the unit runs.",
+        12 => c"The height between the units exceeds 15 m (50 ft), beyond which makers commonly set limits: the limits of the unit rule, ask its maker.",
+        13 => c"The line is longer than 24 m (80 ft): makers commonly ask for more than usual there, as a crankcase heater, a valve against drift of liquid, more oil. The limits of the unit rule, ask its maker.",
+        14 => c"The suction line warms the vapour by more than 5 K (9 degrees Fahrenheit): insulate it, or mend its insulation. Warm vapour costs capacity and runs the compressor hot, and the superheat read outdoors is not the coil's.",
+        15 => c"The surface is colder than the dew point of the air around it, so it will sweat and drip: thicker insulation, its joints closed against vapour.",
+        _ => c"unknown",
+    };
+    text.as_ptr()
+}
+
+/// SATLINE_LINE_CAUTION_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_line_caution_sentence(number: i32) -> *const c_char {
+    let text = match number {
+        1 => c"Work on refrigerant lines follows local codes and belongs to licensed practice.",
+        2 => c"The unit maker's table of line sizes, lengths and heights comes before this estimate.",
+        3 => c"Before a line is cut: recover the refrigerant, and braze under flowing nitrogen. After it: pressure test with nitrogen and evacuate.",
+        4 => c"This refrigerant can burn: no flame or spark near an open circuit, fresh air, and a leak detector made for it.",
         _ => c"unknown",
     };
     text.as_ptr()

@@ -4,15 +4,17 @@ use satline::charge::{Action, Edition, NoValidTest, Role, SplitCheck};
 use satline::diagnosis::{
     Advice, Caution, Charge, ChargeStatus, FieldName, NeededFor, NextCheck, Reason, ValueBound, ValueName,
 };
-use satline::lineset::{ChargeAction, ChargeAdvice, ChargeCaution, LinePhase, Temper};
+use satline::lineset::{
+    ChargeAction, ChargeAdvice, ChargeCaution, Fitting, LineAdvice, LineCaution, LinePhase, Temper, VaporDuty,
+};
 use satline::reading::{Compressor, Metering, MeteringPlace, Mode, Stage};
 use satline::safety;
 use satline::visit::airflow::{AirflowCaution, LimitOutcome};
 use satline::visit::grid::GridGap;
-use satline::visit::performance::GainOutcome;
+use satline::visit::performance::{GainOutcome, PerformanceCaution};
 use satline::visit::retrofit::{CondensingAt, OilFamily, RetrofitCaution, RetrofitOutcome, RetrofitReason};
 use satline::visit::standing::{self, Liquid, Outcome};
-use satline::visit::target_grid::{GridAxis, GridTarget, TargetOutcome};
+use satline::visit::target_grid::{ChartCaution, GridAxis, GridTarget, TargetOutcome};
 use std::fmt::Write as _;
 
 pub fn write() -> String {
@@ -79,6 +81,8 @@ pub fn write() -> String {
         ChargeAction "line_set_action";
         ChargeAdvice "line_set_advice";
         ChargeCaution "line_set_caution";
+        ChartCaution "chart_caution";
+        PerformanceCaution "performance_caution";
     }
     for answer in standing::Reason::ALL {
         constant(&mut out, answer.sentence(), &["standing_reason", answer.name()], answer.number());
@@ -113,6 +117,18 @@ pub fn write() -> String {
         Caution "safety_caution";
     }
     super::visit_gas::codes(&mut out);
+    for answer in Fitting::ALL {
+        constant(&mut out, answer.sentence(), &["fitting", answer.name()], answer.number());
+    }
+    for answer in VaporDuty::ALL {
+        constant(&mut out, answer.sentence(), &["vapor_duty", answer.name()], answer.number());
+    }
+    for answer in LineAdvice::ALL {
+        constant(&mut out, answer.sentence(), &["line_advice", answer.name()], answer.number());
+    }
+    for answer in LineCaution::ALL {
+        constant(&mut out, answer.sentence(), &["line_caution", answer.name()], answer.number());
+    }
     for value in ValueName::ALL {
         constant(&mut out, &format!("Value: {}.", value.title()), &["value", value.name()], value.number());
     }

@@ -1,6 +1,6 @@
-//! Numbers and words of the pressure test, the decay test, tubes and lines.
+//! Numbers and words of the pressure test, the decay test, tubes and lines, the charge by the scale and recovery.
 
-use satline::visit::{evacuation, line_drop, pressure_test, tube_rating};
+use satline::visit::{ChargeBalance, RecoveredBalance, RoomVerdict, evacuation, line_drop, pressure_test, tube_rating};
 
 /// Gives each answer's words for its constant's name, its sentence's function, and each number, name and sentence.
 fn each(mut kind: impl FnMut(&'static str, &[(i32, &'static str, &'static str)])) {
@@ -29,6 +29,9 @@ fn each(mut kind: impl FnMut(&'static str, &[(i32, &'static str, &'static str)])
         line_drop::Flash, "line_flash";
         line_drop::Outcome, "line_drop_outcome";
         line_drop::Caution, "line_drop_caution";
+        ChargeBalance, "charge_balance";
+        RoomVerdict, "recovery_room";
+        RecoveredBalance, "recovered_balance";
     }
 }
 

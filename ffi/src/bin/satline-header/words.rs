@@ -3,14 +3,14 @@
 
 use satline::charge::{Action, NoValidTest};
 use satline::diagnosis::{Advice, Caution, Charge, ChargeStatus, NeededFor, NextCheck, Reason, ValueName};
-use satline::lineset::{ChargeAction, ChargeAdvice, ChargeCaution};
+use satline::lineset::{ChargeAction, ChargeAdvice, ChargeCaution, LineAdvice, LineCaution};
 use satline::safety;
 use satline::visit::airflow::{AirflowCaution, LimitOutcome};
 use satline::visit::grid::GridGap;
-use satline::visit::performance::GainOutcome;
+use satline::visit::performance::{GainOutcome, PerformanceCaution};
 use satline::visit::retrofit::{OilFamily, RetrofitCaution, RetrofitOutcome, RetrofitReason};
 use satline::visit::standing;
-use satline::visit::target_grid::TargetOutcome;
+use satline::visit::target_grid::{ChartCaution, TargetOutcome};
 use std::fmt::Write as _;
 
 pub fn write() -> String {
@@ -43,6 +43,8 @@ pub fn write() -> String {
         ChargeAction "line_set_action" "LINE_SET_ACTION";
         ChargeAdvice "line_set_advice" "LINE_SET_ADVICE";
         ChargeCaution "line_set_caution" "LINE_SET_CAUTION";
+        ChartCaution "chart_caution" "CHART_CAUTION";
+        PerformanceCaution "performance_caution" "PERFORMANCE_CAUTION";
     }
     let rows = standing::Outcome::ALL.iter().map(|answer| (answer.number(), answer.sentence()));
     function(&mut out, "satline_standing_outcome_sentence", "STANDING_OUTCOME", rows);
@@ -72,6 +74,10 @@ pub fn write() -> String {
         Caution "safety_caution" "SAFETY_CAUTION";
     }
     super::visit_gas::words(&mut out);
+    let rows = LineAdvice::ALL.iter().map(|answer| (answer.number(), answer.sentence()));
+    function(&mut out, "satline_line_advice_sentence", "LINE_ADVICE", rows);
+    let rows = LineCaution::ALL.iter().map(|answer| (answer.number(), answer.sentence()));
+    function(&mut out, "satline_line_caution_sentence", "LINE_CAUTION", rows);
     let rows = ValueName::ALL.iter().map(|value| (value.number(), value.name()));
     function(&mut out, "satline_value_name", "VALUE", rows);
     out
