@@ -158,10 +158,10 @@ class SteadyStates:
     @property
     def shape(self) -> tuple[int, ...]:
         """The shape of the arrays."""
-        return self.capacity_w.shape
+        return self.reason.shape
 
     def __len__(self) -> int:
-        return len(self.capacity_w)
+        return len(self.reason)
 
 
 @dataclasses.dataclass(frozen=True, kw_only=True)
