@@ -10,7 +10,7 @@
 
 #[cfg(any(feature = "text", test))]
 extern crate alloc;
-#[cfg(test)]
+#[cfg(any(test, feature = "rig"))]
 extern crate std;
 
 pub mod air;

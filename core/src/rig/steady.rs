@@ -121,7 +121,7 @@ impl Unit<'_> {
         let (inlet, discharge) = (&state.compressor_inlet, &state.discharge);
         if discharge.pressure > 0.93 * highest {
             Stop::HighPressure
-        } else if discharge.temperature > HOTTEST_DISCHARGE_K - 15.0 {
+        } else if discharge.temperature > HOTTEST_DISCHARGE_K.min(self.map.hottest()) - 8.0 {
             Stop::HotDischarge
         } else if inlet.quality < WETTEST_SUCTION + 0.1 {
             Stop::FloodedCompressor
@@ -167,7 +167,7 @@ impl Unit<'_> {
     /// each begun where the last two point to.
     fn approach(&self, conditions: &Conditions, faults: &Faults) -> Result<Found<Steady>, Error> {
         let between = |share: f64| (conditions.towards(&RATING_CONDITIONS, 1.0 - share), faults.scaled(share));
-        let mut last = self.balance_from_many(&RATING_CONDITIONS, &Faults::default()).ok_or(Stop::NoBalance.error())?;
+        let mut last = self.balance_from_many(&RATING_CONDITIONS, &Faults::default()).ok_or_else(|| {std::eprintln!("NOSTART"); Stop::NoBalance.error()})?;
         let (mut reached, mut step) = (0.0, 0.25);
         let mut slope = [0.0; 3];
         while reached < 1.0 {
@@ -184,6 +184,7 @@ impl Unit<'_> {
                 None => step *= 0.4,
             }
             if step < SHORTEST_STEP {
+                std::eprintln!("STALL {reached} {:?} {:?} {:?}", last.1, last.0, self.misses(&last.1, &between(reached+1e-3).0, &between(reached+1e-3).1).map(|x|x.0));
                 return Err(self.limit(&last.0).error());
             }
         }
