@@ -10,7 +10,7 @@
 
 #[cfg(any(feature = "text", test))]
 extern crate alloc;
-#[cfg(any(test, feature = "rig"))]
+#[cfg(test)]
 extern crate std;
 
 pub mod air;

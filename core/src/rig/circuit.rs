@@ -145,8 +145,11 @@ impl Unit<'_> {
             AnyMetering::Valve(valve) => valve.short_of_opening(around.bulb_superheat),
             _ => 0.0,
         };
-        let misses =
-            [(passed - mass_flow) / mass_flow - 0.1 * shut, (evaporated.enthalpy - coil_enthalpy) / 1e5, (charge - inside) / inside];
+        let misses = [
+            (passed - mass_flow) / mass_flow - 0.1 * shut,
+            (evaporated.enthalpy - coil_enthalpy) / 1e5,
+            (charge - inside) / inside,
+        ];
         // A miss that is no number would pass for none.
         if !misses.iter().all(|miss| miss.is_finite()) {
             return Err(Stop::NoBalance.error());
