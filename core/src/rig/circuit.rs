@@ -153,8 +153,13 @@ impl Unit<'_> {
             None => (self.nameplate_charge * (1.0 - faults.undercharge + faults.overcharge), 0.0),
         };
 
+        // In motion a valve may well be shut for a while.
+        let shut = match (parts.metering, stores) {
+            (AnyMetering::Valve(valve), None) => valve.short_of_opening(around.bulb_superheat),
+            _ => 0.0,
+        };
         let misses = [
-            (passed - gathering - mass_flow) / mass_flow,
+            (passed - gathering - mass_flow) / mass_flow - 0.1 * shut,
             (evaporated.enthalpy - coil_enthalpy) / 1e5,
             (charge - inside) / inside,
         ];

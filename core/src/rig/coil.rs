@@ -166,10 +166,10 @@ pub(super) fn condense(
     }
     left -= condensing;
 
-    // Subcooling, with the heat capacity of the liquid just below its bubble point.
-    let below = map.liquid_at_temperature(saturation.pressure, saturation.bubble_temperature - 5.0)?;
-    let liquid = mass_flow * (saturation.liquid_enthalpy - below.enthalpy) / 5.0;
+    // Subcooling, with the mean heat capacity of the liquid down to the air's temperature: that of the bubble point alone
+    // would cool hot liquid below the air.
     let ahead = saturation.bubble_temperature - ambient;
+    let liquid = mass_flow * liquid_capacity(map, &saturation, ahead)?;
     let cooled = ahead * (1.0 - math::exp(-left * reach.single_phase / liquid));
     let out = saturation.liquid_enthalpy - liquid * cooled / mass_flow;
     let cold = map.at_enthalpy(saturation.pressure, out)?;
@@ -341,4 +341,11 @@ pub(super) fn outlet_superheat(map: &RefrigerantMap, outlet: &Saturation, enthal
     let warm = map.vapor_at_temperature(outlet.pressure, outlet.dew_temperature + 5.0)?;
     let superheat = (enthalpy - outlet.vapor_enthalpy) * 5.0 / (warm.enthalpy - outlet.vapor_enthalpy);
     Ok((point.temperature, superheat))
+}
+
+/// Mean heat capacity, J/(kg·K), of liquid that could cool by so many kelvins from its bubble point.
+pub(super) fn liquid_capacity(map: &RefrigerantMap, saturation: &Saturation, ahead: f64) -> Result<f64, Error> {
+    let span = ahead.clamp(1.0, 60.0);
+    let below = map.liquid_at_temperature(saturation.pressure, saturation.bubble_temperature - span)?;
+    Ok((saturation.liquid_enthalpy - below.enthalpy) / span)
 }

@@ -17,7 +17,6 @@ mod motion;
 mod motion_tests;
 mod newton;
 mod nominal;
-mod random;
 mod rest;
 mod sensor;
 mod steady;
@@ -37,7 +36,6 @@ pub use metering::{Around, FlashingOrifice, Metering, Needle, ShortTube, Thermos
 pub use moist::Air;
 pub use motion::{Change, Inputs, Moment, Motion, Trip, run};
 pub use nominal::{EfficiencyClass, LineSet, WATTS_PER_TON};
-pub use random::Random;
 pub use sensor::{Instruments, Sensor, Sensors};
 pub use steady::{Steady, Unit};
 pub use stop::Stop;

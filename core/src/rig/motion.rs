@@ -375,7 +375,11 @@ fn close(
     conditions: &Conditions,
     misses: impl Fn(&Unknowns) -> Result<([f64; 3], Steady), Error>,
 ) -> Result<(Steady, Unknowns), Error> {
-    let (state, at, miss) = newton(start, misses)?.ok_or(Error::NotConverged {
+    let found = match newton(start, false, &misses)? {
+        Some(found) => Some(found),
+        None => newton(start, true, &misses)?,
+    };
+    let (state, at, miss) = found.ok_or(Error::NotConverged {
         calculation: "a step of the unit's time",
         value: conditions.outdoor_dry_bulb,
         unit: "K outdoors",

@@ -8,7 +8,9 @@ pub(super) type Unknowns = [f64; 3];
 /// How exactly the three balances close, relatively; and what is still accepted where rounding allows no better.
 const CLOSED: f64 = 1e-9;
 const ACCEPTED: f64 = 1e-7;
-const MOST_ITERATIONS: usize = 60;
+const MOST_ITERATIONS: usize = 40;
+/// Iterations in a row that may each bring less than a tenth before the search is given up.
+const MOST_SLOW: usize = 3;
 /// Steps of the difference quotients.
 const STEPS: Unknowns = [1e-6, 1e-6, 1e-5];
 /// No pressure moves by more than a fifth at once, nor the enthalpy by more than 15 kJ/kg.
@@ -17,54 +19,75 @@ const LONGEST: Unknowns = [0.2, 0.2, 1.5];
 /// Where all balances close: the state, the unknowns and the largest miss left.
 pub(super) type Found<S> = (S, Unknowns, f64);
 
+/// How the steps of the difference quotients are stretched in turn where no step along the slopes closes better: where
+/// liquid begins to boil or a valve closes, the balances have a kink, and the slopes of one side do not show the other.
+const STRETCHES: [f64; 5] = [1.0, -1.0, -1e3, 1e3, 1e4];
+
 /// Newton's method with difference quotients, each step shortened until the balances close better. None where it
-/// comes to rest without closing.
+/// comes to rest without closing. A thorough search looks beyond kinks too.
 ///
 /// # Errors
 /// Those of the balances at the start.
 pub(super) fn newton<S: Copy>(
     start: Unknowns,
+    thorough: bool,
     misses_at: impl Fn(&Unknowns) -> Result<([f64; 3], S), Error>,
 ) -> Result<Option<Found<S>>, Error> {
     let mut at = start;
+    let mut slow = 0;
     let (mut misses, mut state) = misses_at(&at)?;
     for _ in 0..MOST_ITERATIONS {
         let size = largest(&misses);
         if size < CLOSED {
             return Ok(Some((state, at, size)));
         }
-        let Some(step) = slopes(&at, &misses, &misses_at).and_then(|slopes| solve_three(&slopes, &misses)) else {
-            break;
-        };
-        let longest = step.iter().zip(LONGEST).fold(1.0, |most: f64, (step, limit)| most.max(step.abs() / limit));
-        let mut share = 1.0 / longest;
-        let mut better = None;
-        for _ in 0..14 {
-            let moved: Unknowns = core::array::from_fn(|place| at[place] - share * step[place]);
-            if let Ok((there, state)) = misses_at(&moved) {
-                if squares(&there) < squares(&misses) * (1.0 - 1e-3 * share) {
-                    better = Some((moved, there, state));
-                    break;
-                }
-            }
-            share *= 0.5;
-        }
-        let Some(next) = better else { break };
+        let tried = if thorough { STRETCHES.len() } else { 1 };
+        let closer = STRETCHES.into_iter().take(tried).find_map(|stretch| {
+            let step = solve_three(&slopes(&at, &misses, stretch, &misses_at)?, &misses)?;
+            search(&at, &step, squares(&misses), &misses_at)
+        });
+        let Some(next) = closer else { break };
+        slow = if squares(&next.1) > 0.81 * squares(&misses) { slow + 1 } else { 0 };
         (at, misses, state) = next;
+        if slow > MOST_SLOW {
+            break;
+        }
     }
     let size = largest(&misses);
     Ok((size < ACCEPTED).then_some((state, at, size)))
+}
+
+/// The first point on the way back from a full step at which the balances close better.
+fn search<S>(
+    at: &Unknowns,
+    step: &Unknowns,
+    squares_here: f64,
+    misses_at: impl Fn(&Unknowns) -> Result<([f64; 3], S), Error>,
+) -> Option<(Unknowns, [f64; 3], S)> {
+    let longest = step.iter().zip(LONGEST).fold(1.0, |most: f64, (step, limit)| most.max(step.abs() / limit));
+    let mut share = 1.0 / longest;
+    for _ in 0..12 {
+        let moved: Unknowns = core::array::from_fn(|place| at[place] - share * step[place]);
+        if let Ok((there, state)) = misses_at(&moved) {
+            if squares(&there) < squares_here * (1.0 - 1e-3 * share) {
+                return Some((moved, there, state));
+            }
+        }
+        share *= 0.5;
+    }
+    None
 }
 
 /// Rows of balances, columns of unknowns.
 fn slopes<S>(
     at: &Unknowns,
     misses: &[f64; 3],
+    stretch: f64,
     misses_at: impl Fn(&Unknowns) -> Result<([f64; 3], S), Error>,
 ) -> Option<[[f64; 3]; 3]> {
     let mut slopes = [[0.0; 3]; 3];
     for unknown in 0..3 {
-        let step = STEPS[unknown];
+        let step = stretch * STEPS[unknown];
         let towards = |step: f64| {
             let mut moved = *at;
             moved[unknown] += step;

@@ -20,7 +20,7 @@ const HOTTEST_DISCHARGE_K: f64 = 438.15;
 /// Least pressure ratio at which compressors and metering devices are described.
 const LEAST_RATIO: f64 = 1.1;
 /// Shortest step of the way from the rating point.
-const SHORTEST_STEP: f64 = 2e-3;
+const SHORTEST_STEP: f64 = 1e-2;
 
 /// A unit at rest in its course: everything an instrument could show, in SI units.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -92,7 +92,7 @@ impl Unit<'_> {
         conditions.check()?;
         faults.check()?;
         self.parts.check()?;
-        let found = match self.balance_from_many(conditions, faults) {
+        let found = match self.balance_from_many(false, conditions, faults) {
             Some(found) => found,
             None => self.approach(conditions, faults)?,
         };
@@ -123,7 +123,7 @@ impl Unit<'_> {
         let (inlet, discharge) = (&state.compressor_inlet, &state.discharge);
         if discharge.pressure > 0.93 * highest {
             Stop::HighPressure
-        } else if discharge.temperature > HOTTEST_DISCHARGE_K - 15.0 {
+        } else if discharge.temperature > HOTTEST_DISCHARGE_K.min(self.map.hottest()) - 8.0 {
             Stop::HotDischarge
         } else if inlet.quality < WETTEST_SUCTION + 0.1 {
             Stop::FloodedCompressor
@@ -136,8 +136,14 @@ impl Unit<'_> {
         }
     }
 
-    fn balance(&self, start: Unknowns, conditions: &Conditions, faults: &Faults) -> Option<Found<Steady>> {
-        newton(start, |unknowns| self.misses(unknowns, conditions, faults, None)).ok().flatten()
+    fn balance(
+        &self,
+        start: Unknowns,
+        thorough: bool,
+        conditions: &Conditions,
+        faults: &Faults,
+    ) -> Option<Found<Steady>> {
+        newton(start, thorough, |unknowns| self.misses(unknowns, conditions, faults, None)).ok().flatten()
     }
 
     fn guess(&self, conditions: &Conditions) -> Unknowns {
@@ -149,7 +155,7 @@ impl Unit<'_> {
         [math::ln(low), math::ln(high.min(0.95 * highest)), 0.8]
     }
 
-    fn balance_from_many(&self, conditions: &Conditions, faults: &Faults) -> Option<Found<Steady>> {
+    fn balance_from_many(&self, thorough: bool, conditions: &Conditions, faults: &Faults) -> Option<Found<Steady>> {
         let guess = self.guess(conditions);
         let starts = [
             [0.0, 0.0, 0.0],
@@ -162,21 +168,24 @@ impl Unit<'_> {
             [-0.8, -0.1, 2.5],
         ];
         let shifted = |shift: [f64; 3]| core::array::from_fn(|place| guess[place] + shift[place]);
-        starts.into_iter().find_map(|shift| self.balance(shifted(shift), conditions, faults))
+        starts.into_iter().find_map(|shift| self.balance(shifted(shift), thorough, conditions, faults))
     }
 
     /// From the healthy unit at the rating point to the asked conditions and faults, in steps as large as they will go,
     /// each begun where the last two point to.
     fn approach(&self, conditions: &Conditions, faults: &Faults) -> Result<Found<Steady>, Error> {
         let between = |share: f64| (conditions.towards(&RATING_CONDITIONS, 1.0 - share), faults.scaled(share));
-        let mut last = self.balance_from_many(&RATING_CONDITIONS, &Faults::default()).ok_or(Stop::NoBalance.error())?;
+        let mut last =
+            self.balance_from_many(true, &RATING_CONDITIONS, &Faults::default()).ok_or(Stop::NoBalance.error())?;
         let (mut reached, mut step) = (0.0, 0.25);
         let mut slope = [0.0; 3];
         while reached < 1.0 {
             let next = f64::min(reached + step, 1.0);
             let (on_the_way, fault) = between(next);
             let ahead = core::array::from_fn(|place| last.1[place] + (next - reached) * slope[place]);
-            let found = self.balance(ahead, &on_the_way, &fault).or_else(|| self.balance(last.1, &on_the_way, &fault));
+            let found = self
+                .balance(ahead, true, &on_the_way, &fault)
+                .or_else(|| self.balance(last.1, true, &on_the_way, &fault));
             match found {
                 Some(found) => {
                     slope = core::array::from_fn(|place| (found.1[place] - last.1[place]) / (next - reached));
