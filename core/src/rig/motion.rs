@@ -369,22 +369,29 @@ impl<'a> Motion<'a> {
     }
 }
 
+/// How far beyond the last state the next one is looked for, in logarithms of both pressures, in turn.
+const AHEAD: [[f64; 2]; 5] = [[0.0, 0.0], [-0.04, 0.04], [-0.08, 0.1], [0.0, 0.2], [0.04, -0.04]];
+
 /// Where three balances close, near a start.
 fn close(
     start: Unknowns,
     conditions: &Conditions,
     misses: impl Fn(&Unknowns) -> Result<([f64; 3], Steady), Error>,
 ) -> Result<(Steady, Unknowns), Error> {
-    let found = match newton(start, false, &misses)? {
-        Some(found) => Some(found),
-        None => newton(start, true, &misses)?,
-    };
-    let (state, at, miss) = found.ok_or(Error::NotConverged {
+    for thorough in [false, true] {
+        for [low, high] in AHEAD {
+            let ahead = [start[0] + low, start[1] + high, start[2]];
+            // A start outside the map, or at which nothing would flow, is no reason to give up.
+            if let Ok(Some((state, at, miss))) = newton(ahead, thorough, &misses) {
+                return Ok((Steady { miss, ..state }, at));
+            }
+        }
+    }
+    Err(Error::NotConverged {
         calculation: "a step of the unit's time",
         value: conditions.outdoor_dry_bulb,
         unit: "K outdoors",
-    })?;
-    Ok((Steady { miss, ..state }, at))
+    })
 }
 
 /// The first step: the compressor draws vapour just above dew, and the low side holds what belongs to that.

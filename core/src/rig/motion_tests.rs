@@ -285,11 +285,11 @@ fn refusals() {
 }
 
 /// Units of several refrigerants and sizes started in random weather with random charge and faults, a door opened, charge
-/// changed, stopped and started again: every step gives a state or a reasoned error, and nearly all go through.
+/// changed, stopped and started again: every visit goes through.
 #[test]
 fn random_visits() {
     let mut draws = Draws::new(20);
-    let (mut whole, mut failed, mut tripped) = (0, 0, 0);
+    let (mut whole, mut failed, mut tripped, mut wettest) = (0, 0, 0, 1.0_f64);
     for (designation, model) in [
         ("R-410A", &model::R410A),
         ("R-22", &model::R22),
@@ -298,10 +298,10 @@ fn random_visits() {
         ("R-407C", &model::R407C),
     ] {
         let map = Box::new(RefrigerantMap::of(designation, model).unwrap());
-        for number in 0..16 {
+        for number in 0..8 {
             let device = DEVICES[number % 4];
             let mut unit = Unit::designed(&map, &Rating::usual(draws.uniform(5_000.0, 18_000.0), device)).unwrap();
-            if number % 8 > 3 {
+            if number > 3 {
                 unit.parts.structure.condenser = CondenserModel::Lumped;
                 unit.parts.structure.air_imbalance = 0.2;
             }
@@ -320,7 +320,7 @@ fn random_visits() {
             };
             let charge = unit.nameplate_charge * draws.uniform(0.7, 1.2);
             whole += 1;
-            let visit = || -> Result<Option<Trip>, (f64, crate::Error)> {
+            let mut visit = || -> Result<Option<Trip>, (f64, crate::Error)> {
                 let mut motion = Motion::at_rest(&unit, &conditions, charge).map_err(|error| (0.0, error))?;
                 let on = Inputs { faults, ..Inputs::running(conditions) };
                 let open = Conditions { return_wet_bulb: indoors - 2.0, ..conditions };
@@ -341,9 +341,7 @@ fn random_visits() {
                     let state = &moment.state;
                     let all = [state.vapor_port.pressure, state.liquid_port.pressure, state.capacity, state.charge];
                     assert!(all.iter().all(|value| value.is_finite()));
-if state.compressor_inlet.quality < 0.7 {
-                        std::eprintln!("wet {designation} {number} {device:?} {seconds} x {:.3} ps {:.0} pd {:.0} m {:.3} lift {:?}", state.compressor_inlet.quality, state.vapor_port.pressure, state.discharge.pressure, state.mass_flow / unit.parts.design_flow, state.valve_lift);
-                    }
+                    wettest = wettest.min(state.compressor_inlet.quality);
                 })
                 .map_err(|error| (seconds, error))?;
                 Ok(trip)
@@ -351,13 +349,13 @@ if state.compressor_inlet.quality < 0.7 {
             match visit() {
                 Ok(Some(trip)) => {
                     tripped += 1;
-                    std::eprintln!("{designation} {device:?} {trip:?}");
+                    std::eprintln!("tripped: {designation} {device:?} {trip:?}");
                 }
                 Ok(None) => {}
                 Err((seconds, error)) => {
                     failed += 1;
                     std::eprintln!(
-                        "{designation} {number} {device:?} {seconds} {:.2} {:.1} {:.1} {:.1} {faults:?}: {error}",
+                        "failed: {designation} {number} {device:?} {seconds} {:.2} {:.1} {:.1} {:.1} {faults:?}: {error}",
                         charge / unit.nameplate_charge,
                         conditions.outdoor_dry_bulb - 273.15,
                         conditions.return_dry_bulb - 273.15,
@@ -367,5 +365,8 @@ if state.compressor_inlet.quality < 0.7 {
             }
         }
     }
-    std::eprintln!("{whole} visits, {failed} stopped by an error, {tripped} tripped");
+    std::eprintln!("{whole} visits, {failed} failed, {tripped} tripped, wettest suction {wettest:.3}");
+    assert_eq!((failed, tripped), (0, 0));
+    // Liquid came back, but no compressor was drowned.
+    assert!(wettest < 0.98 && wettest > 0.7, "{wettest}");
 }
