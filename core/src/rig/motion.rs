@@ -202,9 +202,13 @@ impl<'a> Motion<'a> {
     }
 
     /// The same motion with other inertia.
-    #[must_use]
-    pub fn with_inertia(self, inertia: Inertia) -> Self {
-        Self { inertia, ..self }
+    ///
+    /// # Errors
+    /// [`Error::OutOfRange`] for heat capacities beyond 0 to 1 MJ/K, times beyond 0 to 1 day, and a share that gathers
+    /// beyond 0 to 0.5.
+    pub fn with_inertia(self, inertia: Inertia) -> Result<Self, Error> {
+        inertia.check()?;
+        Ok(Self { inertia, ..self })
     }
 
     /// The unit as it is now.
@@ -321,7 +325,7 @@ impl<'a> Motion<'a> {
                 trip,
                 gathered,
                 mixing,
-                shell_temperature: stores.shell + stores.shell_heat(gas) * seconds / inertia.shell,
+                shell_temperature: stores.shell_after(gas),
                 bulb_temperature: stores.bulb_after(dew + state.evaporator.superheat),
                 state: Steady { charge: state.charge + gathered + mixing, ..state },
             },

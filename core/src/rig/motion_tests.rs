@@ -280,6 +280,18 @@ fn refusals() {
         assert!(matches!(error, crate::Error::OutOfRange { .. } | crate::Error::NotFinite { .. }), "{error:?}");
         assert_eq!(*motion.moment(), before);
     }
+    let usual = Inertia::usual(&unit.parts);
+    let mut unsteady = motion.with_inertia(Inertia { shell_time: f64::NAN, ..usual });
+    assert!(unsteady.is_err());
+    unsteady = motion.with_inertia(Inertia { bulb_time: -1.0, ..usual });
+    assert!(unsteady.is_err());
+    // Without metal only the charge has to find its place.
+    let none = Inertia { evaporator: 0.0, condenser: 0.0, shell: 0.0, shell_time: 0.0, bulb_time: 0.0, ..usual };
+    let mut light = motion.with_inertia(none).unwrap();
+    let blocked = Faults { restricted_condenser_air: 0.2, ..Faults::default() };
+    run(&mut light, Inputs { faults: blocked, ..inputs }, &[], 300.0, 1.0, |_, _| {}).unwrap();
+    let steady = unit.solve(&RATING_CONDITIONS, &blocked).unwrap();
+    assert!(worst(&light.moment().state, &steady) < 1e-6);
     let charge = 2.5 * unit.nameplate_charge;
     assert!(Motion::at_rest(&unit, &RATING_CONDITIONS, charge).is_err());
 }
