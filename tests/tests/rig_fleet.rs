@@ -125,6 +125,9 @@ fn every_unit_settles_or_says_why_not() {
             }
             assert!(sane(found, &case), "{number} {name} {:?} {:?} {found:?}", case.conditions, case.faults);
         }
+        if outcome == "NoBalance" {
+            println!("{number} {name} {:?} {:?} {:?}", case.conditions, case.faults, case.member);
+        }
         *outcomes.entry(outcome).or_insert(0) += 1;
     }
     times.sort();

@@ -284,6 +284,7 @@ impl<'a> Unit<'a> {
             design_flow: mass_flow,
             // Its maker knows of no duct and no bent fins.
             structure: Structure { air_imbalance: 0.0, return_duct: ReturnDuct::default(), ..rating.structure },
+            heating_metering: None,
         };
         let unit = Self { map, parts, nameplate_charge: 1.0 };
         // The unit of any charge in that state: what it holds there is its nameplate charge.

@@ -28,7 +28,7 @@ const STRETCHES: [f64; 5] = [1.0, -1.0, -1e3, 1e3, 1e4];
 ///
 /// # Errors
 /// Those of the balances at the start.
-pub(super) fn newton<S: Copy>(
+fn newton<S: Copy>(
     start: Unknowns,
     thorough: bool,
     misses_at: impl Fn(&Unknowns) -> Result<([f64; 3], S), Error>,
@@ -76,6 +76,66 @@ fn search<S>(
         share *= 0.5;
     }
     None
+}
+
+/// Shortest step of the way from the rating point.
+const SHORTEST_STEP: f64 = 1e-2;
+
+/// Where to begin, as moves from a guess.
+const STARTS: [Unknowns; 8] = [
+    [0.0, 0.0, 0.0],
+    [-0.15, 0.1, 0.5],
+    [0.1, -0.1, -0.5],
+    [-0.3, 0.2, 1.0],
+    [-0.4, 0.0, 1.5],
+    [0.15, 0.2, -0.8],
+    [0.1, 0.0, -2.5],
+    [-0.8, -0.1, 2.5],
+];
+
+fn from_many<S: Copy>(
+    guess: &Unknowns,
+    thorough: bool,
+    misses_at: impl Fn(&Unknowns) -> Result<([f64; 3], S), Error>,
+) -> Option<Found<S>> {
+    STARTS.into_iter().find_map(|shift| {
+        let start = core::array::from_fn(|place| guess[place] + shift[place]);
+        newton(start, thorough, &misses_at).ok().flatten()
+    })
+}
+
+/// Finds where the balances close at a share of 1 of the way from the rating point of a healthy unit to what is asked:
+/// at once if that goes, else along the way, in steps as large as they will go, each begun where the last two point to.
+///
+/// # Errors
+/// The last state on the way that was found, if any.
+pub(super) fn settle<S: Copy>(
+    guess: impl Fn(f64) -> Unknowns,
+    misses_at: impl Fn(f64, &Unknowns) -> Result<([f64; 3], S), Error>,
+) -> Result<Found<S>, Option<Found<S>>> {
+    if let Some(found) = from_many(&guess(1.0), false, |unknowns| misses_at(1.0, unknowns)) {
+        return Ok(found);
+    }
+    let mut last = from_many(&guess(0.0), true, |unknowns| misses_at(0.0, unknowns)).ok_or(None)?;
+    let (mut reached, mut step) = (0.0, 0.25);
+    let mut slope = [0.0; 3];
+    while reached < 1.0 {
+        let next = f64::min(reached + step, 1.0);
+        let at = |start| newton(start, true, |unknowns| misses_at(next, unknowns)).ok().flatten();
+        let ahead = core::array::from_fn(|place| last.1[place] + (next - reached) * slope[place]);
+        match at(ahead).or_else(|| at(last.1)) {
+            Some(found) => {
+                slope = core::array::from_fn(|place| (found.1[place] - last.1[place]) / (next - reached));
+                (reached, last) = (next, found);
+                step *= 1.6;
+            }
+            None => step *= 0.4,
+        }
+        if step < SHORTEST_STEP {
+            return Err(Some(last));
+        }
+    }
+    Ok(last)
 }
 
 /// Rows of balances, columns of unknowns.
