@@ -215,6 +215,7 @@ fn correlation(sample: &[Seen], x: fn(&Seen) -> f64, y: fn(&Seen) -> f64) -> f64
 pub fn correlations(sample: &[Seen]) -> Vec<Line> {
     let fixed: Vec<Seen> = sample.iter().filter(|s| s.fixed).copied().collect();
     let valve: Vec<Seen> = sample.iter().filter(|s| !s.fixed).copied().collect();
+    let standard: Vec<Seen> = sample.iter().filter(|s| s.class == EfficiencyClass::Standard).copied().collect();
     let line = |what: &str, usual, value| (what.to_string(), usual, vec![value]);
     vec![
         line("charge and subcooling, orifice", "positive", correlation(&fixed, |s| s.charge_error, |s| s.subcooling)),
@@ -231,9 +232,9 @@ pub fn correlations(sample: &[Seen]) -> Vec<Line> {
         line("charge and superheat, valve", "near nothing", correlation(&valve, |s| s.charge_error, |s| s.superheat)),
         line("airflow and split", "negative", correlation(sample, |s| s.errors[3], |s| s.split)),
         line(
-            "condenser and condensing over ambient",
+            "condenser and condensing over ambient, standard",
             "negative",
-            correlation(sample, |s| s.errors[0], |s| s.condensing_over_ambient),
+            correlation(&standard, |s| s.errors[0], |s| s.condensing_over_ambient),
         ),
         line("displacement and capacity", "positive", correlation(sample, |s| s.errors[2], |s| s.capacity)),
     ]

@@ -192,12 +192,30 @@ fn the_impossible_is_refused_with_its_reason() {
     // Too full for the condenser.
     let full = Faults { overcharge: 1.0, ..none };
     assert_eq!(Stop::of(&healthy.solve(&RATING_CONDITIONS, &full).unwrap_err()), Some(Stop::HighPressure));
-    // Far colder outdoors than indoors: the evaporator would be the warmer coil.
-    let cold =
-        Conditions { outdoor_dry_bulb: 253.15, return_dry_bulb: 308.15, return_wet_bulb: 306.0, ..RATING_CONDITIONS };
-    let error = healthy.solve(&cold, &none).unwrap_err();
-    println!("{error}");
-    assert!(Stop::of(&error).is_some());
+    // Far colder outdoors than indoors: it runs as long as its condenser is the warmer coil, else it says why not.
+    let mut stopped = false;
+    for outdoor_c in [0.0, -10.0, -20.0, -30.0, -40.0, -50.0, -59.0] {
+        let cold = Conditions {
+            outdoor_dry_bulb: outdoor_c + 273.15,
+            return_dry_bulb: 308.15,
+            return_wet_bulb: 306.0,
+            ..RATING_CONDITIONS
+        };
+        match healthy.solve(&cold, &none) {
+            Ok(found) => {
+                assert!(!stopped);
+                let low = map.saturation(found.evaporator.inlet_pressure).unwrap().bubble_temperature;
+                let high = map.saturation(found.condenser.pressure).unwrap().bubble_temperature;
+                assert!(high > low, "{outdoor_c}: condensing at {high} K, evaporating at {low} K");
+            }
+            Err(error) => {
+                println!("{outdoor_c} °C: {error}");
+                assert!(matches!(Stop::of(&error), Some(stop) if stop != Stop::NoBalance), "{error}");
+                stopped = true;
+            }
+        }
+    }
+    assert!(stopped);
     // Wetter than saturated, a severity below nothing, and no numbers.
     let wet = Conditions { return_wet_bulb: 300.0, ..RATING_CONDITIONS };
     assert!(message(&healthy, wet, none).contains("check both bulbs"));
