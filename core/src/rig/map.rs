@@ -3,7 +3,8 @@
 //!
 //! Nodes are even in the logarithm of pressure. Vapour reaches from dew to the hottest temperature of a unit, closer
 //! together near dew; liquid from bubble down by [`SUBCOOLING_K`]. Two phases are placed by how far their enthalpy is on
-//! the way from bubble to dew; a blend's quality bends off that way and is mapped with it. Against the equation of state: see the test below.
+//! the way from bubble to dew; a blend's quality bends off that way and is mapped with it. Against the equation of
+//! state: 3 mK, 2e-4 of enthalpy (by the heat of evaporation) and density, from 2.5 bar to 0.88 of the critical pressure.
 
 use super::grid::{Weights, place_of};
 use crate::bounds;
@@ -94,7 +95,7 @@ impl Saturation {
     }
 }
 
-/// The map of one refrigerant, about 50 kB: keep it in a static or a box.
+/// The map of one refrigerant, about 66 kB: keep it in a static or a box.
 #[derive(Debug, Clone)]
 pub struct RefrigerantMap {
     designation: &'static str,
@@ -303,7 +304,7 @@ impl RefrigerantMap {
         let weights = self.weights(pressure)?;
         let dew = weights.of(&self.dew_temperature);
         let share = (temperature - dew) / (self.hottest - dew);
-        if !(share >= -1e-9 && share <= 1.0) {
+        if !(-1e-9..=1.0).contains(&share) {
             return Err(bounds::refuse("vapour temperature", "K", temperature, dew, self.hottest, ADVICE));
         }
         Ok(self.vapor(&weights, pressure, dew, place_of_share(share, VAPORS)))
@@ -361,7 +362,7 @@ impl RefrigerantMap {
         let bubble = weights.of(&self.bubble_temperature);
         let depth = self.depth(bubble);
         let share = (bubble - temperature) / depth;
-        if !(share >= -1e-9 && share <= 1.0) {
+        if !(-1e-9..=1.0).contains(&share) {
             return Err(bounds::refuse("liquid temperature", "K", temperature, bubble - depth, bubble, ADVICE));
         }
         Ok(self.liquid(&weights, pressure, place_of_share(share, LIQUIDS)))
@@ -435,7 +436,6 @@ mod tests {
     /// The map against the equation of state, away from its nodes.
     #[test]
     fn the_map_is_the_equation_of_state() {
-        use std::format;
         for (designation, model) in
             [("R-410A", &model::R410A), ("R-22", &model::R22), ("R-454B", &model::R454B), ("R-407C", &model::R407C)]
         {
@@ -490,31 +490,12 @@ mod tests {
                     let back = map.at_enthalpy(pressure, exact.enthalpy).unwrap();
                     note(0, back.temperature - temperature);
                 }
-                std::eprintln!(
-                    "W {:.3} {:?}",
-                    pressure / map.critical_pressure,
-                    worst.get().map(|w| format!("{w:.1e}"))
-                );
-                let half = 0.3 * liquid.enthalpy + 0.7 * vapor.enthalpy;
-                let exact = at(StateInput::PressureEnthalpy { pressure, enthalpy: half });
-                std::eprintln!(
-                    "{designation} {pressure:.0}: x {:.4} {:.4} T {:.3} {:.3}",
-                    exact.quality.unwrap(),
-                    map.at_enthalpy(pressure, half).unwrap().quality,
-                    exact.temperature,
-                    map.at_enthalpy(pressure, half).unwrap().temperature
-                );
             }
-            std::eprintln!(
-                "{designation}: T {:.1e} K, h/latent {:.1e}, rho {:.1e}; one phase h {:.1e} rho {:.1e} s {:.1e}; size {}",
-                worst.get()[0],
-                worst.get()[1],
-                worst.get()[2],
-                worst.get()[3],
-                worst.get()[4],
-                worst.get()[5],
-                core::mem::size_of::<RefrigerantMap>()
-            );
+            // Temperature in K; enthalpy by the heat of evaporation and density of saturation; both of one phase; entropy
+            // in J/(kg K).
+            let limits = [3e-3, 2e-4, 2e-4, 1.5e-4, 1.5e-4, 3e-2];
+            assert!(worst.get().iter().zip(limits).all(|(worst, limit)| *worst < limit), "{designation} {worst:?}");
         }
+        assert!(core::mem::size_of::<RefrigerantMap>() < 70_000);
     }
 }
