@@ -103,7 +103,7 @@ impl Tuned {
 /// # Errors
 /// Where no such unit can be designed.
 pub fn unit<'a>(map: &'a RefrigerantMap, tuned: &Tuned) -> Result<Unit<'a>, satline::Error> {
-    let capacity = 2.5 * 3516.852_842_067;
+    let capacity = 2.5 * 3_516.852_842_067;
     let mut rating = Rating::usual(capacity, Device::TaperedValve);
     rating.superheat = 7.8;
     rating.subcooling = 4.5;
@@ -270,4 +270,25 @@ pub fn misses(map: &RefrigerantMap, found: &Steady, row: &Row) -> Misses {
             drop(found.liquid_port.pressure, found.metering_inlet.pressure, "liquid_port_psia", "valve_inlet_psia"),
         ],
     }
+}
+
+/// Fails with every line that `core/docs/rig.md` lacks, so that its numbers stay those of the rig.
+///
+/// # Panics
+/// If a line is missing.
+pub fn stand_in_the_page(lines: &[String]) {
+    let page = include_str!("../../core/docs/rig.md");
+    let missing: Vec<&String> = lines.iter().filter(|line| !page.contains(line.as_str())).collect();
+    assert!(missing.is_empty(), "not in core/docs/rig.md:\n{missing:#?}");
+}
+
+/// A line of a table in the page: its name and its values with so many digits, signed.
+#[must_use]
+pub fn line(name: &str, values: &[f64], digits: usize) -> String {
+    let cells = values.iter().map(|value| {
+        let cell = format!("{value:+.digits$}");
+        // Nothing has no sign.
+        if cell.trim_start_matches(['+', '-', '0', '.']).is_empty() { cell[1..].to_string() } else { cell }
+    });
+    format!("| {name} | {} |", cells.collect::<Vec<_>>().join(" | "))
 }

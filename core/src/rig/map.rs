@@ -175,35 +175,46 @@ impl RefrigerantMap {
         let middle = properties.state(StateInput::PressureEnthalpy { pressure, enthalpy: half })?;
         let mixture = properties.mixture();
         let mass = mixture.molar_mass;
-        self.bubble_temperature[row] = liquid.temperature;
-        self.middle_temperature[row] = middle.temperature;
-        self.middle_quality[row] = middle.quality.unwrap_or(0.5);
-        self.dew_temperature[row] = vapor.temperature;
-        self.liquid_enthalpy[row] = liquid.enthalpy;
-        self.vapor_enthalpy[row] = vapor.enthalpy;
-        self.liquid_ln_density[row] = math::ln(liquid.density);
-        self.vapor_ln_density[row] = math::ln(vapor.density);
-        self.liquid_ln_viscosity[row] = math::ln(mixture.viscosity(liquid.temperature, liquid.density / mass)?);
-        self.vapor_ln_viscosity[row] = math::ln(mixture.viscosity(vapor.temperature, vapor.density / mass)?);
+        for (column, value) in [
+            (&mut self.bubble_temperature, liquid.temperature),
+            (&mut self.middle_temperature, middle.temperature),
+            (&mut self.middle_quality, middle.quality.unwrap_or(0.5)),
+            (&mut self.dew_temperature, vapor.temperature),
+            (&mut self.liquid_enthalpy, liquid.enthalpy),
+            (&mut self.vapor_enthalpy, vapor.enthalpy),
+            (&mut self.liquid_ln_density, math::ln(liquid.density)),
+            (&mut self.vapor_ln_density, math::ln(vapor.density)),
+            (&mut self.liquid_ln_viscosity, math::ln(mixture.viscosity(liquid.temperature, liquid.density / mass)?)),
+            (&mut self.vapor_ln_viscosity, math::ln(mixture.viscosity(vapor.temperature, vapor.density / mass)?)),
+        ] {
+            put(column, row, value);
+        }
+        let (mut enthalpy, mut entropy, mut ln_density) = ([0.0; VAPORS], [0.0; VAPORS], [0.0; VAPORS]);
         for node in 0..VAPORS {
             let temperature = vapor.temperature + (self.hottest - vapor.temperature) * squared_share(node, VAPORS);
             let state = match node {
                 0 => vapor,
                 _ => properties.state(StateInput::TemperaturePressure { temperature, pressure })?,
             };
-            self.enthalpy[row][node] = state.enthalpy;
-            self.entropy[row][node] = state.entropy;
-            self.ln_density[row][node] = math::ln(state.density);
+            put(&mut enthalpy, node, state.enthalpy);
+            put(&mut entropy, node, state.entropy);
+            put(&mut ln_density, node, math::ln(state.density));
         }
+        put(&mut self.enthalpy, row, enthalpy);
+        put(&mut self.entropy, row, entropy);
+        put(&mut self.ln_density, row, ln_density);
+        let (mut enthalpy, mut ln_density) = ([0.0; LIQUIDS], [0.0; LIQUIDS]);
         for node in 0..LIQUIDS {
             let temperature = liquid.temperature - squared_share(node, LIQUIDS) * self.depth(liquid.temperature);
             let state = match node {
                 0 => liquid,
                 _ => properties.state(StateInput::TemperaturePressure { temperature, pressure })?,
             };
-            self.cold_enthalpy[row][node] = state.enthalpy;
-            self.cold_ln_density[row][node] = math::ln(state.density);
+            put(&mut enthalpy, node, state.enthalpy);
+            put(&mut ln_density, node, math::ln(state.density));
         }
+        put(&mut self.cold_enthalpy, row, enthalpy);
+        put(&mut self.cold_ln_density, row, ln_density);
         Ok(())
     }
 
@@ -290,7 +301,7 @@ impl RefrigerantMap {
         temperature: f64,
     ) -> Result<f64, Error> {
         let place = place_of(column, temperature).ok_or_else(|| {
-            let (lower, upper) = (column[0], column[PRESSURES - 1]);
+            let (lower, upper) = ends(column);
             bounds::refuse(quantity, "K", temperature, lower, upper, ADVICE)
         })?;
         Ok(math::exp(self.first + place * self.step))
@@ -318,7 +329,7 @@ impl RefrigerantMap {
         let weights = self.weights(pressure)?;
         let column = weights.column(&self.enthalpy);
         let place = place_of(&column, enthalpy).ok_or_else(|| {
-            let (lower, upper) = (column[0], column[VAPORS - 1]);
+            let (lower, upper) = ends(&column);
             bounds::refuse("vapour enthalpy", "J/kg", enthalpy, lower, upper, ADVICE)
         })?;
         Ok(self.vapor(&weights, pressure, weights.of(&self.dew_temperature), place))
@@ -332,7 +343,7 @@ impl RefrigerantMap {
         let weights = self.weights(pressure)?;
         let column = weights.column(&self.entropy);
         let place = place_of(&column, entropy).ok_or_else(|| {
-            let (lower, upper) = (column[0], column[VAPORS - 1]);
+            let (lower, upper) = ends(&column);
             bounds::refuse("vapour entropy", "J/(kg K)", entropy, lower, upper, ADVICE)
         })?;
         Ok(self.vapor(&weights, pressure, weights.of(&self.dew_temperature), place))
@@ -398,7 +409,7 @@ impl RefrigerantMap {
         if quality < 0.0 {
             let column = weights.column(&self.cold_enthalpy);
             let place = place_of(&column, enthalpy).ok_or_else(|| {
-                let (lower, upper) = (column[LIQUIDS - 1], column[0]);
+                let (upper, lower) = ends(&column);
                 bounds::refuse("liquid enthalpy", "J/kg", enthalpy, lower, upper, ADVICE)
             })?;
             return Ok(self.liquid(&weights, pressure, place));
@@ -422,6 +433,18 @@ impl RefrigerantMap {
 fn squared_share(node: usize, count: usize) -> f64 {
     let place = node as f64 / (count - 1) as f64;
     place * place
+}
+
+/// Sets one cell.
+fn put<T>(cells: &mut [T], place: usize, value: T) {
+    if let Some(cell) = cells.get_mut(place) {
+        *cell = value;
+    }
+}
+
+/// First and last of a column.
+fn ends(column: &[f64]) -> (f64, f64) {
+    (column.first().copied().unwrap_or_default(), column.last().copied().unwrap_or_default())
 }
 
 fn place_of_share(share: f64, count: usize) -> f64 {
