@@ -98,6 +98,13 @@ impl Tuned {
     }
 }
 
+/// The compressor by curves through the report's data.
+pub const COMPRESSOR: EfficiencyCompressor = EfficiencyCompressor {
+    volume_flow: [1.5899e-3, 7.194e-5],
+    efficiency: Efficiency::Parabola([0.0837, 0.5084, -0.1021]),
+    heat_kept: 0.855,
+};
+
 /// The unit: the compressor by the curves that stand for its report's data, the rest designed and tuned.
 ///
 /// # Errors
@@ -109,11 +116,7 @@ pub fn unit<'a>(map: &'a RefrigerantMap, tuned: &Tuned) -> Result<Unit<'a>, satl
     rating.subcooling = 4.5;
     let mut unit = Unit::designed(map, &rating)?;
     let parts = &mut unit.parts;
-    parts.compressor = AnyCompressor::Efficiency(EfficiencyCompressor {
-        volume_flow: [1.5899e-3, 7.194e-5],
-        efficiency: Efficiency::Parabola([0.0837, 0.5084, -0.1021]),
-        heat_kept: 0.855,
-    });
+    parts.compressor = AnyCompressor::Efficiency(COMPRESSOR);
     parts.condenser.air_conductance *= tuned.condenser;
     parts.condenser.two_phase_conductance *= tuned.condenser;
     parts.condenser.single_phase_conductance *= tuned.condenser * tuned.condenser_single_phase;

@@ -1,10 +1,12 @@
 //! The rig against measured units. What it reproduces and misses, with numbers: `core/docs/rig.md`.
 
-use satline::quantity::{KELVIN_PER_FAHRENHEIT, WATTS_PER_BTU_H};
+use satline::quantity::{
+    KELVIN_PER_FAHRENHEIT, KG_PER_POUND, PASCALS_PER_PSI, WATTS_PER_BTU_H, kelvin_from_fahrenheit,
+};
 use satline::refrigerant;
-use satline::rig::{Conditions, Device, Faults, RATING_CONDITIONS, Rating, RefrigerantMap, Steady, Unit};
+use satline::rig::{Compressor, Conditions, Device, Faults, RATING_CONDITIONS, Rating, RefrigerantMap, Steady, Unit};
 use satline_tests::measured::{
-    Misses, TUNED_ON, Tuned, at, line, mass_flow_times_enthalpy, misses, rows, stand_in_the_page, unit,
+    COMPRESSOR, Misses, TUNED_ON, Tuned, at, line, mass_flow_times_enthalpy, misses, rows, stand_in_the_page, unit,
 };
 
 const THREE_TONS: f64 = 10_550.0;
@@ -72,6 +74,30 @@ fn nistir_7350() {
     });
     println!("against the report's number: {:+.1} to {:+.1} %", 100.0 * low, 100.0 * high);
     assert!((low - 0.043).abs() < 0.003 && (high - 0.082).abs() < 0.003, "{low} {high}");
+}
+
+/// The compressor alone, between the suction state and discharge pressure of each row: flow, power, discharge temperature.
+#[test]
+fn the_compressor_of_nistir_7350() {
+    let map = map();
+    let mut worst = [0.0_f64; 3];
+    for row in rows() {
+        let pa = |name: &str| row[name] * PASCALS_PER_PSI;
+        let kelvin = |name: &str| kelvin_from_fahrenheit(row[name]);
+        let suction = map.vapor_at_temperature(pa("compressor_suction_psia"), kelvin("compressor_suction_f")).unwrap();
+        let high = pa("compressor_discharge_psia");
+        let found = COMPRESSOR.run(&map, &suction, high).unwrap();
+        let gas = map.vapor_at_enthalpy(high, found.discharge_enthalpy).unwrap();
+        let beyond = [
+            found.mass_flow / (row["mass_flow_lb_h"] * KG_PER_POUND / 3600.0) - 1.0,
+            found.power / row["compressor_power_w"] - 1.0,
+            gas.temperature - kelvin("compressor_discharge_f"),
+        ];
+        worst = std::array::from_fn(|place| worst[place].max(beyond[place].abs()));
+    }
+    println!("flow {:.2} %, power {:.2} %, discharge {:.2} K", 100.0 * worst[0], 100.0 * worst[1], worst[2]);
+    // The curves are stated to 0.9 % of flow, a rounded figure, and 2.2 % of the efficiency.
+    assert!(worst[0] < 0.009_5 && worst[1] < 0.022 && worst[2] < 1.5);
 }
 
 /// The report contradicts itself by 4 to 6 % on the refrigerant's side. Its air side, blower's heat added, speaks for
