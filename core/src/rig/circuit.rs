@@ -15,10 +15,10 @@ use crate::math;
 
 /// Molar gas constant over the volume that a mole of nitrogen fills at 101 325 Pa and 294 K: pressure by temperature of
 /// a severity of 1.
-const FILLING_PA_K: f64 = 101_325.0 / 294.0;
+pub(super) const FILLING_PA_K: f64 = 101_325.0 / 294.0;
 /// Share of the condenser's volume in which non-condensables gather: what liquid leaves.
-const GAS_SPACE: f64 = 0.7;
-const ENTHALPY_SCALE: f64 = 1e4;
+pub(super) const GAS_SPACE: f64 = 0.7;
+pub(super) const ENTHALPY_SCALE: f64 = 1e4;
 
 impl Unit<'_> {
     /// How far each balance is from closing, relatively, and the state that was tried; with what the parts store while

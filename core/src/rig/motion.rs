@@ -13,7 +13,7 @@
 //! is left for the high side. Time constants are common practice (see [`Inertia::usual`]).
 
 use super::compressor::{Compressor, Leaking};
-use super::newton::{Unknowns, newton};
+use super::newton::{Manner, Unknowns, newton};
 use super::rest;
 use super::steady::{LOWEST_SUCTION_PA, Steady, Unit};
 use super::stores::{Inertia, Stores};
@@ -382,11 +382,11 @@ fn close(
     conditions: &Conditions,
     misses: impl Fn(&Unknowns) -> Result<([f64; 3], Steady), Error>,
 ) -> Result<(Steady, Unknowns), Error> {
-    for thorough in [false, true] {
+    for manner in [Manner::Careful, Manner::Bold, Manner::Thorough] {
         for [low, high] in AHEAD {
             let ahead = [start[0] + low, start[1] + high, start[2]];
             // A start outside the map, or at which nothing would flow, is no reason to give up.
-            if let Ok(Some((state, at, miss))) = newton(ahead, thorough, &misses) {
+            if let Ok(Some((state, at, miss))) = newton(ahead, manner, &misses) {
                 return Ok((Steady { miss, ..state }, at));
             }
         }

@@ -161,7 +161,7 @@ fn a_start() {
             assert!(share < 0.99 && (10..90).contains(&lowest), "{device:?} {share} {lowest}");
         } else {
             // Its bulb is still warm: the valve stands wide open, and liquid comes back.
-            assert!(wettest < 0.95 && course[60..].iter().all(|moment| moment.state.compressor_inlet.quality > 1.0));
+            assert!(wettest < 0.99 && course[60..].iter().all(|moment| moment.state.compressor_inlet.quality > 1.0));
         }
         assert!(course.iter().all(|moment| moment.runs && moment.state.miss < 1e-7));
     }
