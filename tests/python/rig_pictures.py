@@ -77,13 +77,14 @@ def pressure_enthalpy() -> plt.Figure:
         ("evaporator-inlet", "after the orifice", (-6, -12), "right"),
         ("vapor-port", "vapour port", (-4, 6), "right"),
     ):
-        axes.annotate(words, at[place], offset, textcoords="offset points", ha=side)
+        clear = {"facecolor": "white", "edgecolor": "none", "pad": 1.0}
+        axes.annotate(words, at[place], offset, textcoords="offset points", ha=side, bbox=clear)
     axes.set_yscale("log")
     ticks = [300, 500, 700, 1000, 1500, 2000, 3000, 4000, 5000]
     axes.set_yticks(ticks, [str(tick) for tick in ticks])
     axes.minorticks_off()
     axes.set_ylim(250, 6000)
-    axes.set_xlim(150, 500)
+    axes.set_xlim(150, 520)
     axes.set_xlabel("specific enthalpy (kJ/kg; 200 kJ/kg in saturated liquid at 0 °C)")
     axes.set_ylabel("absolute pressure (kPa)")
     psi = 6.894757293  # kPa

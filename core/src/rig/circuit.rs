@@ -15,10 +15,10 @@ use crate::math;
 
 /// Molar gas constant over the volume that a mole of nitrogen fills at 101 325 Pa and 294 K: pressure by temperature of
 /// a severity of 1.
-const FILLING_PA_K: f64 = 101_325.0 / 294.0;
+pub(super) const FILLING_PA_K: f64 = 101_325.0 / 294.0;
 /// Share of the condenser's volume in which non-condensables gather: what liquid leaves.
-const GAS_SPACE: f64 = 0.7;
-const ENTHALPY_SCALE: f64 = 1e4;
+pub(super) const GAS_SPACE: f64 = 0.7;
+pub(super) const ENTHALPY_SCALE: f64 = 1e4;
 
 impl Unit<'_> {
     /// How far each balance is from closing, relatively, and the state that was tried; with what the parts store while
@@ -153,8 +153,13 @@ impl Unit<'_> {
             None => (self.nameplate_charge * (1.0 - faults.undercharge + faults.overcharge), 0.0),
         };
 
+        // In motion a valve may well be shut for a while.
+        let shut = match (parts.metering, stores) {
+            (AnyMetering::Valve(valve), None) => valve.short_of_opening(around.bulb_superheat),
+            _ => 0.0,
+        };
         let misses = [
-            (passed - gathering - mass_flow) / mass_flow,
+            (passed - gathering - mass_flow) / mass_flow - 0.1 * shut,
             (evaporated.enthalpy - coil_enthalpy) / 1e5,
             (charge - inside) / inside,
         ];

@@ -25,7 +25,8 @@ pub struct Coil {
     pub design_flow: f64,
     /// Inside volume, m³.
     pub volume: f64,
-    /// Pressure drop: times mass flow squared over the density of saturated vapour, 1/m⁴.
+    /// Pressure drop: times mass flow squared and the mean specific volume of what flows (of a condenser, the vapour's
+    /// that enters; of an evaporator, halfway from its inlet to dew), 1/m⁴.
     pub drop: f64,
 }
 
@@ -64,9 +65,22 @@ impl Coil {
         }
     }
 
+    /// Pressure drop of a condenser.
     pub(super) fn pressure_drop(&self, mass_flow: f64, saturation: &Saturation) -> f64 {
         self.drop * mass_flow * mass_flow / saturation.vapor_density
     }
+
+    /// Pressure drop of an evaporator that refrigerant enters at a share of the way from bubble to dew: the more flash
+    /// gas, the more.
+    fn evaporating_drop(&self, mass_flow: f64, saturation: &Saturation, share: f64) -> f64 {
+        self.drop * mass_flow * mass_flow * mean_volume(saturation, share)
+    }
+}
+
+/// Specific volume of both phases without slip, halfway to dew from a share of the way, m³/kg.
+pub(super) fn mean_volume(saturation: &Saturation, share: f64) -> f64 {
+    let vapor = 0.5 * (1.0 + saturation.mass_quality(share.clamp(0.0, 1.0)));
+    vapor / saturation.vapor_density + (1.0 - vapor) / saturation.liquid_density
 }
 
 /// What leaves a condenser.
@@ -166,10 +180,10 @@ pub(super) fn condense(
     }
     left -= condensing;
 
-    // Subcooling, with the heat capacity of the liquid just below its bubble point.
-    let below = map.liquid_at_temperature(saturation.pressure, saturation.bubble_temperature - 5.0)?;
-    let liquid = mass_flow * (saturation.liquid_enthalpy - below.enthalpy) / 5.0;
+    // Subcooling, with the mean heat capacity of the liquid down to the air's temperature: that of the bubble point alone
+    // would cool hot liquid below the air.
     let ahead = saturation.bubble_temperature - ambient;
+    let liquid = mass_flow * liquid_capacity(map, &saturation, ahead)?;
     let cooled = ahead * (1.0 - math::exp(-left * reach.single_phase / liquid));
     let out = saturation.liquid_enthalpy - liquid * cooled / mass_flow;
     let cold = map.at_enthalpy(saturation.pressure, out)?;
@@ -240,7 +254,8 @@ pub(super) fn evaporate_cooling(
     metal: f64,
 ) -> Result<Evaporated, Error> {
     let outlet = map.saturation(outlet_pressure)?;
-    let drop = coil.pressure_drop(mass_flow, &outlet);
+    let flashed = (enthalpy - outlet.liquid_enthalpy) / (outlet.vapor_enthalpy - outlet.liquid_enthalpy);
+    let drop = coil.evaporating_drop(mass_flow, &outlet, flashed);
     let saturation = map.saturation(outlet_pressure + 0.5 * drop)?;
     let capacity = air.heat_capacity();
     let rate = dry_air * capacity;
@@ -341,4 +356,11 @@ pub(super) fn outlet_superheat(map: &RefrigerantMap, outlet: &Saturation, enthal
     let warm = map.vapor_at_temperature(outlet.pressure, outlet.dew_temperature + 5.0)?;
     let superheat = (enthalpy - outlet.vapor_enthalpy) * 5.0 / (warm.enthalpy - outlet.vapor_enthalpy);
     Ok((point.temperature, superheat))
+}
+
+/// Mean heat capacity, J/(kg·K), of liquid that could cool by so many kelvins from its bubble point.
+pub(super) fn liquid_capacity(map: &RefrigerantMap, saturation: &Saturation, ahead: f64) -> Result<f64, Error> {
+    let span = ahead.clamp(1.0, 60.0);
+    let below = map.liquid_at_temperature(saturation.pressure, saturation.bubble_temperature - span)?;
+    Ok((saturation.liquid_enthalpy - below.enthalpy) / span)
 }

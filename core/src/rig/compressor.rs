@@ -30,8 +30,16 @@ pub trait Compressor {
 fn isentropic_rise(map: &RefrigerantMap, suction: &Point, discharge_pressure: f64) -> Result<f64, Error> {
     let rise = |from: &Point| -> Result<f64, Error> {
         let entropy = from.entropy.unwrap_or_default();
+        let high = map.saturation(discharge_pressure)?;
+        let dew = map.vapor_at_enthalpy(discharge_pressure, high.vapor_enthalpy)?;
+        let lacks = dew.entropy.unwrap_or_default() - entropy;
+        if lacks > 0.0 {
+            // Gas of large molecules, such as R-1234yf, becomes wet as it is compressed: there dh is T ds.
+            return Ok(high.vapor_enthalpy - high.dew_temperature * lacks - from.enthalpy);
+        }
         Ok(map.vapor_at_entropy(discharge_pressure, entropy)?.enthalpy - from.enthalpy)
     };
+    // Only vapour has an entropy here: by the quality alone rounding would decide at the dew point.
     if suction.entropy.is_some() {
         return rise(suction);
     }
@@ -146,18 +154,26 @@ impl Compressor for Leaking<'_> {
         if self.share == 0.0 {
             return self.sound.run(map, suction, discharge_pressure);
         }
-        // The leak returns at the discharge enthalpy, which itself depends on the leak: a few rounds suffice, as each
-        // brings the share of the leak only.
-        let mut inlet = *suction;
-        let mut found = self.sound.run(map, &inlet, discharge_pressure)?;
-        for _ in 0..60 {
+        // The leak returns at the discharge enthalpy, which itself depends on the leak: the inlet is sought, by secants,
+        // whose mixture with what leaks back is itself.
+        let run = |enthalpy: f64| -> Result<(Compression, f64), Error> {
+            let inlet = map.at_enthalpy(suction.pressure, enthalpy)?;
+            let found = self.sound.run(map, &inlet, discharge_pressure)?;
             let mixed = suction.enthalpy + self.share * (found.discharge_enthalpy - suction.enthalpy);
-            let settled = (mixed - inlet.enthalpy).abs() < 1e-9 * mixed.abs();
-            inlet = map.at_enthalpy(suction.pressure, mixed)?;
-            found = self.sound.run(map, &inlet, discharge_pressure)?;
-            if settled {
+            Ok((found, mixed - enthalpy))
+        };
+        let mut at = suction.enthalpy;
+        let (mut found, mut miss) = run(at)?;
+        let mut next = at + miss;
+        for _ in 0..40 {
+            if miss.abs() < 1e-10 * at.abs() {
                 break;
             }
+            let (before, last) = (at, miss);
+            at = next;
+            (found, miss) = run(at)?;
+            let slope = (miss - last) / (at - before);
+            next = if slope < -0.05 { at - miss / slope } else { at + miss };
         }
         Ok(Compression { mass_flow: found.mass_flow * (1.0 - self.share), ..found })
     }

@@ -4,7 +4,7 @@
 //! What a rating does not say is common practice: temperatures of the rating point by efficiency class, air by ton,
 //! inside volumes by capacity. Each is a field that can be set.
 
-use super::coil::{Coil, evaporate};
+use super::coil::{Coil, evaporate, mean_volume};
 use super::compressor::{Compressor, Efficiency, EfficiencyCompressor};
 use super::line::Line;
 use super::map::RefrigerantMap;
@@ -63,6 +63,15 @@ pub struct Rating {
     pub void: VoidFraction,
     /// Which models of its parts.
     pub structure: Structure,
+    /// Superheat at the rating point above that at which a thermostatic valve begins to open, K.
+    pub superheat_above_static: f64,
+    /// Flow of a thermostatic valve when fully open beyond that of the rating point, as a share of it.
+    pub valve_reserve: f64,
+    /// Charge by capacity beyond what coils, lines and shell hold: dissolved in oil, in the filter-drier, headers and
+    /// distributor; kg/W.
+    pub charge_beyond: f64,
+    /// The same that follows the share of the condenser with liquid only, kg/W for the whole of it.
+    pub charge_slope: f64,
 }
 
 /// Pressure drops of the coils at the rating point, Pa: some 0.7 K of condensing and of evaporating temperature.
@@ -100,6 +109,14 @@ impl Rating {
             evaporator_volume: 2.2e-7,
             void: VoidFraction::Zivi,
             structure: Structure::default(),
+            // 2.6 K and, when fully open, some 6 K more: a quarter of the flow in reserve is used up where a fifth of the
+            // charge is missing, as measured.
+            superheat_above_static: 3.4,
+            valve_reserve: 0.25,
+            // 0.35 kg of 3 tons: a liquid-line drier's filling and a tenth or so of the oil's mass. With it a valve unit's
+            // subcooling and capacity follow the charge as measured; `tests/tests/rig_measured.rs`.
+            charge_beyond: 3.3e-5,
+            charge_slope: 0.0,
         }
     }
 }
@@ -213,7 +230,8 @@ impl<'a> Unit<'a> {
         let indoor_airflow = rating.indoor_airflow_by_capacity * rating.capacity;
         let supply = Air { temperature: conditions.return_dry_bulb - 10.0, ..air };
         let indoor_air = indoor_airflow * supply.dry_density();
-        let low_density = map.saturation(coil_pressure)?.vapor_density;
+        let low = map.saturation(coil_pressure)?;
+        let flashed = (metering_enthalpy - low.liquid_enthalpy) / (low.vapor_enthalpy - low.liquid_enthalpy);
         let evaporator_of = |conductance: f64| Coil {
             air_conductance: conductance,
             two_phase_conductance: 2.5 * conductance,
@@ -221,7 +239,7 @@ impl<'a> Unit<'a> {
             design_air: indoor_air,
             design_flow: mass_flow,
             volume: rating.evaporator_volume * rating.capacity,
-            drop: EVAPORATOR_DROP_PA * low_density / (mass_flow * mass_flow),
+            drop: EVAPORATOR_DROP_PA / (mean_volume(&low, flashed) * mass_flow * mass_flow),
         };
         let evaporated = |conductance: f64| {
             let leaving = (coil_pressure, metering_enthalpy);
@@ -253,10 +271,13 @@ impl<'a> Unit<'a> {
             }
             Device::TaperedValve | Device::LinearValve => {
                 let needle = if rating.device == Device::TaperedValve { Needle::Tapered } else { Needle::Linear };
+                // The lift at which the flow has its reserve left, and from it the superheat that opens the valve.
+                let area = 1.0 / (1.0 + rating.valve_reserve);
+                let lift = if needle == Needle::Tapered { 1.0 - math::sqrt(1.0 - area) } else { area };
                 let one = ThermostaticValve {
                     coefficient: 1e-6,
-                    static_superheat: rating.superheat - 3.4,
-                    opening_superheat: 9.9,
+                    static_superheat: rating.superheat - rating.superheat_above_static,
+                    opening_superheat: rating.superheat_above_static / lift,
                     needle,
                     least_lift: 0.0,
                 };
@@ -276,7 +297,11 @@ impl<'a> Unit<'a> {
             discharge_line,
             shell_volume: 3e-7 * rating.capacity,
             void: rating.void,
-            tuning: ChargeTuning::default(),
+            tuning: ChargeTuning {
+                constant: rating.charge_beyond * rating.capacity,
+                slope: rating.charge_slope * rating.capacity,
+                at_share: condensed.shares[2],
+            },
             indoor_airflow,
             outdoor_airflow,
             indoor_fan_power: 0.0335 * rating.capacity,
@@ -285,6 +310,7 @@ impl<'a> Unit<'a> {
             design_flow: mass_flow,
             // Its maker knows of no duct and no bent fins.
             structure: Structure { air_imbalance: 0.0, return_duct: ReturnDuct::default(), ..rating.structure },
+            heating_metering: None,
         };
         let unit = Self { map, parts, nameplate_charge: 1.0 };
         // The unit of any charge in that state: what it holds there is its nameplate charge.
@@ -305,57 +331,10 @@ mod tests {
         for device in [Device::ShortTube, Device::FlashingOrifice, Device::TaperedValve, Device::LinearValve] {
             let rating = Rating::usual(10_550.0, device);
             let unit = Unit::designed(&map, &rating).unwrap();
-            let now = std::time::Instant::now();
             let found = unit.solve(&RATING_CONDITIONS, &Faults::default()).unwrap();
-            std::eprintln!(
-                "{device:?} {:.3} kg, {:.0} W, power {:.0}, SH {:.2} lift {:?} {:?} Tdis {:.1} supply {:.1} sens {:.0}",
-                unit.nameplate_charge,
-                found.capacity,
-                found.compressor_power,
-                found.evaporator.superheat,
-                found.valve_lift,
-                now.elapsed(),
-                found.discharge.temperature - 273.15,
-                found.supply_dry_bulb - 273.15,
-                found.sensible_capacity
-            );
             assert!((found.capacity / rating.capacity - 1.0).abs() < 1e-3);
             assert!((found.charge / unit.nameplate_charge - 1.0).abs() < 1e-6);
             assert!((found.evaporator.superheat - rating.superheat).abs() < 0.02);
-            for faults in [
-                Faults { undercharge: 0.1, ..Faults::default() },
-                Faults { undercharge: 0.3, ..Faults::default() },
-                Faults { overcharge: 0.2, ..Faults::default() },
-                Faults { low_indoor_airflow: 0.4, ..Faults::default() },
-                Faults { restricted_condenser_air: 0.4, ..Faults::default() },
-                Faults { liquid_line_restriction: 0.3, ..Faults::default() },
-                Faults { compressor_leakage: 0.2, ..Faults::default() },
-                Faults { non_condensables: 0.5, ..Faults::default() },
-                Faults { metering_overfeeding: 0.4, ..Faults::default() },
-                Faults { metering_underfeeding: 0.4, ..Faults::default() },
-            ] {
-                let now = std::time::Instant::now();
-                match unit.solve(&RATING_CONDITIONS, &faults) {
-                    Ok(s) => {
-                        let sat = map.saturation(s.liquid_port.pressure - s.non_condensable_pressure).unwrap();
-                        let low = map.saturation(s.vapor_port.pressure).unwrap();
-                        std::eprintln!(
-                            "   {:.3} Te {:.2} SH {:.2} Tc {:.2} SC {:.2} Tdis {:.1} dTc {:.2} split {:.2} lift {:?} {:?}",
-                            s.capacity / rating.capacity,
-                            low.dew_temperature - 273.15,
-                            s.vapor_port.temperature - low.dew_temperature,
-                            sat.bubble_temperature - 273.15,
-                            sat.bubble_temperature - s.liquid_port.temperature,
-                            s.discharge.temperature - 273.15,
-                            s.condenser.air_temperature - 308.15,
-                            RATING_CONDITIONS.return_dry_bulb - s.supply_dry_bulb,
-                            s.valve_lift,
-                            now.elapsed()
-                        );
-                    }
-                    Err(error) => std::eprintln!("   {faults:?} {error:?} {:?}", now.elapsed()),
-                }
-            }
         }
     }
 }

@@ -1,6 +1,6 @@
 //! The rig's second condenser: one effectiveness for the whole coil.
 
-use super::coil::{Coil, Condensed};
+use super::coil::{Coil, Condensed, liquid_capacity};
 use super::map::RefrigerantMap;
 use super::structure::Streams;
 use crate::error::Error;
@@ -25,11 +25,11 @@ pub(super) fn condense_lumped(coil: &Coil, map: &RefrigerantMap, streams: &Strea
         (out, 1.0, void.mean_density(&saturation, end, quality))
     } else {
         let left = 1.0 - condensing;
-        let below = map.liquid_at_temperature(saturation.pressure, saturation.bubble_temperature - 5.0)?;
-        let liquid = mass_flow * (saturation.liquid_enthalpy - below.enthalpy) / 5.0;
+        let ahead = saturation.bubble_temperature - air.temperature;
+        let liquid = mass_flow * liquid_capacity(map, &saturation, ahead)?;
         let transfer = left * reach.single_phase / liquid;
         // A well-mixed pool: it gives off heat at the temperature with which it leaves.
-        let cooled = (saturation.bubble_temperature - air.temperature) * transfer / (1.0 + transfer);
+        let cooled = ahead * transfer / (1.0 + transfer);
         let out = saturation.liquid_enthalpy - liquid * cooled / mass_flow;
         let pool = map.at_enthalpy(saturation.pressure, out)?.density;
         (out, condensing, condensing * void.mean_density(&saturation, 0.0, quality) + left * pool)

@@ -3,7 +3,8 @@
 //!
 //! Nodes are even in the logarithm of pressure. Vapour reaches from dew to the hottest temperature of a unit, closer
 //! together near dew; liquid from bubble down by [`SUBCOOLING_K`]. Two phases are placed by how far their enthalpy is on
-//! the way from bubble to dew; a blend's quality bends off that way and is mapped with it. Against the equation of state: see the test below.
+//! the way from bubble to dew; a blend's quality bends off that way and is mapped with it. Against the equation of
+//! state: 3 mK, 2e-4 of enthalpy (by the heat of evaporation) and density, from 2.5 bar to 0.88 of the critical pressure.
 
 use super::grid::{Weights, place_of};
 use crate::bounds;
@@ -94,7 +95,7 @@ impl Saturation {
     }
 }
 
-/// The map of one refrigerant, about 50 kB: keep it in a static or a box.
+/// The map of one refrigerant, about 66 kB: keep it in a static or a box.
 #[derive(Debug, Clone)]
 pub struct RefrigerantMap {
     designation: &'static str,
@@ -174,35 +175,46 @@ impl RefrigerantMap {
         let middle = properties.state(StateInput::PressureEnthalpy { pressure, enthalpy: half })?;
         let mixture = properties.mixture();
         let mass = mixture.molar_mass;
-        self.bubble_temperature[row] = liquid.temperature;
-        self.middle_temperature[row] = middle.temperature;
-        self.middle_quality[row] = middle.quality.unwrap_or(0.5);
-        self.dew_temperature[row] = vapor.temperature;
-        self.liquid_enthalpy[row] = liquid.enthalpy;
-        self.vapor_enthalpy[row] = vapor.enthalpy;
-        self.liquid_ln_density[row] = math::ln(liquid.density);
-        self.vapor_ln_density[row] = math::ln(vapor.density);
-        self.liquid_ln_viscosity[row] = math::ln(mixture.viscosity(liquid.temperature, liquid.density / mass)?);
-        self.vapor_ln_viscosity[row] = math::ln(mixture.viscosity(vapor.temperature, vapor.density / mass)?);
+        for (column, value) in [
+            (&mut self.bubble_temperature, liquid.temperature),
+            (&mut self.middle_temperature, middle.temperature),
+            (&mut self.middle_quality, middle.quality.unwrap_or(0.5)),
+            (&mut self.dew_temperature, vapor.temperature),
+            (&mut self.liquid_enthalpy, liquid.enthalpy),
+            (&mut self.vapor_enthalpy, vapor.enthalpy),
+            (&mut self.liquid_ln_density, math::ln(liquid.density)),
+            (&mut self.vapor_ln_density, math::ln(vapor.density)),
+            (&mut self.liquid_ln_viscosity, math::ln(mixture.viscosity(liquid.temperature, liquid.density / mass)?)),
+            (&mut self.vapor_ln_viscosity, math::ln(mixture.viscosity(vapor.temperature, vapor.density / mass)?)),
+        ] {
+            put(column, row, value);
+        }
+        let (mut enthalpy, mut entropy, mut ln_density) = ([0.0; VAPORS], [0.0; VAPORS], [0.0; VAPORS]);
         for node in 0..VAPORS {
             let temperature = vapor.temperature + (self.hottest - vapor.temperature) * squared_share(node, VAPORS);
             let state = match node {
                 0 => vapor,
                 _ => properties.state(StateInput::TemperaturePressure { temperature, pressure })?,
             };
-            self.enthalpy[row][node] = state.enthalpy;
-            self.entropy[row][node] = state.entropy;
-            self.ln_density[row][node] = math::ln(state.density);
+            put(&mut enthalpy, node, state.enthalpy);
+            put(&mut entropy, node, state.entropy);
+            put(&mut ln_density, node, math::ln(state.density));
         }
+        put(&mut self.enthalpy, row, enthalpy);
+        put(&mut self.entropy, row, entropy);
+        put(&mut self.ln_density, row, ln_density);
+        let (mut enthalpy, mut ln_density) = ([0.0; LIQUIDS], [0.0; LIQUIDS]);
         for node in 0..LIQUIDS {
             let temperature = liquid.temperature - squared_share(node, LIQUIDS) * self.depth(liquid.temperature);
             let state = match node {
                 0 => liquid,
                 _ => properties.state(StateInput::TemperaturePressure { temperature, pressure })?,
             };
-            self.cold_enthalpy[row][node] = state.enthalpy;
-            self.cold_ln_density[row][node] = math::ln(state.density);
+            put(&mut enthalpy, node, state.enthalpy);
+            put(&mut ln_density, node, math::ln(state.density));
         }
+        put(&mut self.cold_enthalpy, row, enthalpy);
+        put(&mut self.cold_ln_density, row, ln_density);
         Ok(())
     }
 
@@ -233,6 +245,12 @@ impl RefrigerantMap {
     #[must_use]
     pub fn pressure_range(&self) -> (f64, f64) {
         (math::exp(self.first), math::exp(self.first + self.step * (PRESSURES - 1) as f64))
+    }
+
+    /// Hottest vapour of the map, K.
+    #[must_use]
+    pub const fn hottest(&self) -> f64 {
+        self.hottest
     }
 
     fn weights(&self, pressure: f64) -> Result<Weights, Error> {
@@ -289,7 +307,7 @@ impl RefrigerantMap {
         temperature: f64,
     ) -> Result<f64, Error> {
         let place = place_of(column, temperature).ok_or_else(|| {
-            let (lower, upper) = (column[0], column[PRESSURES - 1]);
+            let (lower, upper) = ends(column);
             bounds::refuse(quantity, "K", temperature, lower, upper, ADVICE)
         })?;
         Ok(math::exp(self.first + place * self.step))
@@ -303,7 +321,7 @@ impl RefrigerantMap {
         let weights = self.weights(pressure)?;
         let dew = weights.of(&self.dew_temperature);
         let share = (temperature - dew) / (self.hottest - dew);
-        if !(share >= -1e-9 && share <= 1.0) {
+        if !(-1e-9..=1.0).contains(&share) {
             return Err(bounds::refuse("vapour temperature", "K", temperature, dew, self.hottest, ADVICE));
         }
         Ok(self.vapor(&weights, pressure, dew, place_of_share(share, VAPORS)))
@@ -317,7 +335,7 @@ impl RefrigerantMap {
         let weights = self.weights(pressure)?;
         let column = weights.column(&self.enthalpy);
         let place = place_of(&column, enthalpy).ok_or_else(|| {
-            let (lower, upper) = (column[0], column[VAPORS - 1]);
+            let (lower, upper) = ends(&column);
             bounds::refuse("vapour enthalpy", "J/kg", enthalpy, lower, upper, ADVICE)
         })?;
         Ok(self.vapor(&weights, pressure, weights.of(&self.dew_temperature), place))
@@ -331,7 +349,7 @@ impl RefrigerantMap {
         let weights = self.weights(pressure)?;
         let column = weights.column(&self.entropy);
         let place = place_of(&column, entropy).ok_or_else(|| {
-            let (lower, upper) = (column[0], column[VAPORS - 1]);
+            let (lower, upper) = ends(&column);
             bounds::refuse("vapour entropy", "J/(kg K)", entropy, lower, upper, ADVICE)
         })?;
         Ok(self.vapor(&weights, pressure, weights.of(&self.dew_temperature), place))
@@ -361,7 +379,7 @@ impl RefrigerantMap {
         let bubble = weights.of(&self.bubble_temperature);
         let depth = self.depth(bubble);
         let share = (bubble - temperature) / depth;
-        if !(share >= -1e-9 && share <= 1.0) {
+        if !(-1e-9..=1.0).contains(&share) {
             return Err(bounds::refuse("liquid temperature", "K", temperature, bubble - depth, bubble, ADVICE));
         }
         Ok(self.liquid(&weights, pressure, place_of_share(share, LIQUIDS)))
@@ -397,7 +415,7 @@ impl RefrigerantMap {
         if quality < 0.0 {
             let column = weights.column(&self.cold_enthalpy);
             let place = place_of(&column, enthalpy).ok_or_else(|| {
-                let (lower, upper) = (column[LIQUIDS - 1], column[0]);
+                let (upper, lower) = ends(&column);
                 bounds::refuse("liquid enthalpy", "J/kg", enthalpy, lower, upper, ADVICE)
             })?;
             return Ok(self.liquid(&weights, pressure, place));
@@ -423,6 +441,18 @@ fn squared_share(node: usize, count: usize) -> f64 {
     place * place
 }
 
+/// Sets one cell.
+fn put<T>(cells: &mut [T], place: usize, value: T) {
+    if let Some(cell) = cells.get_mut(place) {
+        *cell = value;
+    }
+}
+
+/// First and last of a column.
+fn ends(column: &[f64]) -> (f64, f64) {
+    (column.first().copied().unwrap_or_default(), column.last().copied().unwrap_or_default())
+}
+
 fn place_of_share(share: f64, count: usize) -> f64 {
     math::sqrt(share.max(0.0)) * (count - 1) as f64
 }
@@ -435,7 +465,6 @@ mod tests {
     /// The map against the equation of state, away from its nodes.
     #[test]
     fn the_map_is_the_equation_of_state() {
-        use std::format;
         for (designation, model) in
             [("R-410A", &model::R410A), ("R-22", &model::R22), ("R-454B", &model::R454B), ("R-407C", &model::R407C)]
         {
@@ -490,31 +519,12 @@ mod tests {
                     let back = map.at_enthalpy(pressure, exact.enthalpy).unwrap();
                     note(0, back.temperature - temperature);
                 }
-                std::eprintln!(
-                    "W {:.3} {:?}",
-                    pressure / map.critical_pressure,
-                    worst.get().map(|w| format!("{w:.1e}"))
-                );
-                let half = 0.3 * liquid.enthalpy + 0.7 * vapor.enthalpy;
-                let exact = at(StateInput::PressureEnthalpy { pressure, enthalpy: half });
-                std::eprintln!(
-                    "{designation} {pressure:.0}: x {:.4} {:.4} T {:.3} {:.3}",
-                    exact.quality.unwrap(),
-                    map.at_enthalpy(pressure, half).unwrap().quality,
-                    exact.temperature,
-                    map.at_enthalpy(pressure, half).unwrap().temperature
-                );
             }
-            std::eprintln!(
-                "{designation}: T {:.1e} K, h/latent {:.1e}, rho {:.1e}; one phase h {:.1e} rho {:.1e} s {:.1e}; size {}",
-                worst.get()[0],
-                worst.get()[1],
-                worst.get()[2],
-                worst.get()[3],
-                worst.get()[4],
-                worst.get()[5],
-                core::mem::size_of::<RefrigerantMap>()
-            );
+            // Temperature in K; enthalpy by the heat of evaporation and density of saturation; both of one phase; entropy
+            // in J/(kg K).
+            let limits = [3e-3, 2e-4, 2e-4, 1.5e-4, 1.5e-4, 3e-2];
+            assert!(worst.get().iter().zip(limits).all(|(worst, limit)| *worst < limit), "{designation} {worst:?}");
         }
+        assert!(core::mem::size_of::<RefrigerantMap>() < 70_000);
     }
 }

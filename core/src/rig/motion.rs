@@ -13,7 +13,7 @@
 //! is left for the high side. Time constants are common practice (see [`Inertia::usual`]).
 
 use super::compressor::{Compressor, Leaking};
-use super::newton::{Unknowns, newton};
+use super::newton::{Manner, Unknowns, newton};
 use super::rest;
 use super::steady::{LOWEST_SUCTION_PA, Steady, Unit};
 use super::stores::{Inertia, Stores};
@@ -202,9 +202,13 @@ impl<'a> Motion<'a> {
     }
 
     /// The same motion with other inertia.
-    #[must_use]
-    pub fn with_inertia(self, inertia: Inertia) -> Self {
-        Self { inertia, ..self }
+    ///
+    /// # Errors
+    /// [`Error::OutOfRange`] for heat capacities beyond 0 to 1 MJ/K, times beyond 0 to 1 day, and a share that gathers
+    /// beyond 0 to 0.5.
+    pub fn with_inertia(self, inertia: Inertia) -> Result<Self, Error> {
+        inertia.check()?;
+        Ok(Self { inertia, ..self })
     }
 
     /// The unit as it is now.
@@ -321,7 +325,7 @@ impl<'a> Motion<'a> {
                 trip,
                 gathered,
                 mixing,
-                shell_temperature: stores.shell + stores.shell_heat(gas) * seconds / inertia.shell,
+                shell_temperature: stores.shell_after(gas),
                 bulb_temperature: stores.bulb_after(dew + state.evaporator.superheat),
                 state: Steady { charge: state.charge + gathered + mixing, ..state },
             },
@@ -369,18 +373,29 @@ impl<'a> Motion<'a> {
     }
 }
 
+/// How far beyond the last state the next one is looked for, in logarithms of both pressures, in turn.
+const AHEAD: [[f64; 2]; 5] = [[0.0, 0.0], [-0.04, 0.04], [-0.08, 0.1], [0.0, 0.2], [0.04, -0.04]];
+
 /// Where three balances close, near a start.
 fn close(
     start: Unknowns,
     conditions: &Conditions,
     misses: impl Fn(&Unknowns) -> Result<([f64; 3], Steady), Error>,
 ) -> Result<(Steady, Unknowns), Error> {
-    let (state, at, miss) = newton(start, misses)?.ok_or(Error::NotConverged {
+    for manner in [Manner::Careful, Manner::Bold, Manner::Thorough] {
+        for [low, high] in AHEAD {
+            let ahead = [start[0] + low, start[1] + high, start[2]];
+            // A start outside the map, or at which nothing would flow, is no reason to give up.
+            if let Ok(Some((state, at, miss))) = newton(ahead, manner, &misses) {
+                return Ok((Steady { miss, ..state }, at));
+            }
+        }
+    }
+    Err(Error::NotConverged {
         calculation: "a step of the unit's time",
         value: conditions.outdoor_dry_bulb,
         unit: "K outdoors",
-    })?;
-    Ok((Steady { miss, ..state }, at))
+    })
 }
 
 /// The first step: the compressor draws vapour just above dew, and the low side holds what belongs to that.

@@ -63,9 +63,12 @@ pub(super) fn standing(
     let map = unit.map;
     let (indoors, outdoors) = (conditions.return_dry_bulb, conditions.outdoor_dry_bulb);
     let at = |pressure: f64, was: &Point, around: f64| point(map, pressure, cooled(was.temperature, around));
+    // Gas that condenses in a line colder than itself warms it.
+    let dew = map.saturation(low)?.dew_temperature;
+    let gas = |was: &Point| map.vapor_at_temperature(low, cooled(was.temperature, outdoors).max(dew));
     let foreign = before.non_condensable_pressure;
     let above = |point: Point| Point { pressure: point.pressure + foreign, ..point };
-    let outlet = cooled(before.evaporator.temperature, indoors);
+    let outlet = cooled(before.evaporator.temperature, indoors).max(dew);
     let air = Air::from_wet_bulb(conditions.return_dry_bulb, conditions.return_wet_bulb, conditions.ambient_pressure);
     Ok(Steady {
         mass_flow: 0.0,
@@ -74,17 +77,17 @@ pub(super) fn standing(
         capacity: 0.0,
         sensible_capacity: 0.0,
         charge,
-        compressor_inlet: at(low, &before.compressor_inlet, outdoors)?,
+        compressor_inlet: gas(&before.compressor_inlet)?,
         discharge: above(at(high, &before.discharge, outdoors)?),
-        vapor_port: at(low, &before.vapor_port, outdoors)?,
+        vapor_port: gas(&before.vapor_port)?,
         liquid_port: above(at(high, &before.liquid_port, outdoors)?),
         metering_inlet: at(high, &before.metering_inlet, indoors)?,
         evaporator: Evaporated {
             heat: 0.0,
             sensible_heat: 0.0,
-            enthalpy: point(map, low, outlet)?.enthalpy,
+            enthalpy: map.vapor_at_temperature(low, outlet)?.enthalpy,
             temperature: outlet,
-            superheat: outlet - map.saturation(low)?.dew_temperature,
+            superheat: outlet - dew,
             inlet_pressure: low,
             air,
             surface_temperature: cooled(before.evaporator.surface_temperature, indoors),

@@ -4,8 +4,8 @@
 //! drawn for every sample; the lag and the steps of the display, which follow from no chance. The errors of the unit
 //! itself and of its installation are the unit's.
 
+use super::draws::Draws;
 use super::moist::Air;
-use super::random::Random;
 use super::steady::Steady;
 use super::unit::Conditions;
 use crate::math;
@@ -105,15 +105,15 @@ impl Sensors {
     /// Brings the instruments to a unit: the seed decides what is wrong with them on this visit, and their noise.
     #[must_use]
     pub fn placed(&self, seed: u64) -> Instruments {
-        let mut random = Random::new(seed);
+        let mut draws = Draws::new(seed);
         // Both are drawn for every field, so that leaving one out changes no other.
         let placed = self.channels.map(|sensor| Placed {
             sensor,
-            bias: random.between(-1.0, 1.0),
-            ambient_share: random.share() * 2.0 * sensor.unwrap_or_default().ambient_share,
+            bias: draws.uniform(-1.0, 1.0),
+            ambient_share: draws.uniform(0.0, 2.0) * sensor.unwrap_or_default().ambient_share,
             shown: None,
         });
-        Instruments { placed, random }
+        Instruments { placed, draws }
     }
 }
 
@@ -206,7 +206,7 @@ struct Placed {
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Instruments {
     placed: [Placed; FIELD_COUNT],
-    random: Random,
+    draws: Draws,
 }
 
 impl Instruments {
@@ -230,9 +230,9 @@ impl Instruments {
     /// which know nothing of how their clamps sit. A time that is negative or not a number counts as none.
     pub fn sample(&mut self, state: &Steady, conditions: &Conditions, seconds: f64) -> Reading {
         let mut reading = Reading::default();
-        let random = &mut self.random;
+        let draws = &mut self.draws;
         for (field, placed) in Field::ALL.iter().copied().zip(self.placed.iter_mut()) {
-            let chance = random.normal();
+            let chance = draws.normal();
             let (Some(sensor), Some((value, around))) = (placed.sensor, truth(field, state, conditions)) else {
                 continue;
             };
@@ -360,7 +360,7 @@ mod tests {
         for seed in 0..2000 {
             let reading = sensors.placed(seed).settled(&state, &RATING_CONDITIONS);
             let error = reading.suction_line_temperature.unwrap().kelvin() - state.vapor_port.temperature;
-            assert!(error >= 0.0 && error <= 4.001 * KELVIN_PER_FAHRENHEIT);
+            assert!((0.0..=4.001 * KELVIN_PER_FAHRENHEIT).contains(&error));
             sum += error / 2000.0;
         }
         // Four standard errors of a rectangle of that width.

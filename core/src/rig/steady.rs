@@ -5,7 +5,7 @@ use super::coil::{Condensed, Evaporated};
 use super::design::RATING_CONDITIONS;
 use super::map::{Point, RefrigerantMap};
 use super::moist::Air;
-use super::newton::{Found, Unknowns, newton};
+use super::newton::{Found, Unknowns, settle};
 use super::stop::Stop;
 use super::unit::{Conditions, Faults, Parts};
 use crate::error::Error;
@@ -19,8 +19,11 @@ const WETTEST_SUCTION: f64 = 0.7;
 const HOTTEST_DISCHARGE_K: f64 = 438.15;
 /// Least pressure ratio at which compressors and metering devices are described.
 const LEAST_RATIO: f64 = 1.1;
-/// Shortest step of the way from the rating point.
-const SHORTEST_STEP: f64 = 2e-3;
+/// More vapour than this before the metering device is beyond what the laws of the devices were made for.
+const MOST_FLASH_GAS: f64 = 0.35;
+/// Share of the condensing coil that is liquid when it is called full: above, a little more charge lifts the pressure
+/// without end.
+const FULL_CONDENSER: f64 = 0.6;
 
 /// A unit at rest in its course: everything an instrument could show, in SI units.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -71,6 +74,37 @@ pub struct Steady {
     pub miss: f64,
 }
 
+/// What protects a unit looks at.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct Extremes {
+    pub inlet: Point,
+    pub discharge: Point,
+    /// Pressure drop over the metering device, Pa.
+    pub metering_drop: f64,
+    /// Vapour's share before it.
+    pub flash_gas: f64,
+    /// Share of the condensing coil with liquid only.
+    pub liquid_share: f64,
+}
+
+impl Extremes {
+    fn ratio(&self) -> f64 {
+        self.discharge.pressure / self.inlet.pressure
+    }
+}
+
+impl Steady {
+    fn extremes(&self) -> Extremes {
+        Extremes {
+            inlet: self.compressor_inlet,
+            discharge: self.discharge,
+            metering_drop: self.metering_inlet.pressure - self.evaporator.inlet_pressure,
+            flash_gas: self.metering_inlet.quality,
+            liquid_share: self.condenser.shares.last().copied().unwrap_or_default(),
+        }
+    }
+}
+
 /// A unit with its refrigerant and charge.
 #[derive(Debug, Clone, Copy)]
 pub struct Unit<'a> {
@@ -92,22 +126,28 @@ impl Unit<'_> {
         conditions.check()?;
         faults.check()?;
         self.parts.check()?;
-        let found = match self.balance_from_many(conditions, faults) {
-            Some(found) => found,
-            None => self.approach(conditions, faults)?,
-        };
-        Self::running(&found).map_or(Ok(Steady { miss: found.2, ..found.0 }), |stop| Err(stop.error()))
+        let between = |share: f64| (conditions.towards(&RATING_CONDITIONS, 1.0 - share), faults.scaled(share));
+        let settled = settle(
+            |share| self.guess(&between(share).0),
+            |share, unknowns| {
+                let (on_the_way, fault) = between(share);
+                self.misses(unknowns, &on_the_way, &fault, None)
+            },
+        );
+        let within = |found: &Found<Steady>| self.limit(&found.0.extremes());
+        let (state, _, miss) = settled.map_err(|last| last.as_ref().map_or(Stop::NoBalance, within).error())?;
+        Self::running(&state.extremes()).map_or(Ok(Steady { miss, ..state }), |stop| Err(stop.error()))
     }
 
     /// What forbids a state in which all balances close.
-    fn running((state, ..): &Found<Steady>) -> Option<Stop> {
-        let ratio = state.discharge.pressure / state.compressor_inlet.pressure;
-        let drop = state.metering_inlet.pressure - state.evaporator.inlet_pressure;
-        if state.compressor_inlet.quality < WETTEST_SUCTION {
+    pub(super) fn running(state: &Extremes) -> Option<Stop> {
+        if state.inlet.quality < WETTEST_SUCTION {
             Some(Stop::FloodedCompressor)
-        } else if ratio < LEAST_RATIO || drop <= 0.0 {
+        } else if state.ratio() < LEAST_RATIO || state.metering_drop <= 0.0 {
             Some(Stop::NoLift)
-        } else if state.compressor_inlet.pressure < LOWEST_SUCTION_PA {
+        } else if state.flash_gas > MOST_FLASH_GAS {
+            Some(Stop::NoLiquid)
+        } else if state.inlet.pressure < LOWEST_SUCTION_PA {
             Some(Stop::LowPressure)
         } else if state.discharge.temperature > HOTTEST_DISCHARGE_K {
             Some(Stop::HotDischarge)
@@ -118,26 +158,24 @@ impl Unit<'_> {
 
     /// Which limit a unit runs into that settles no further on the way to its conditions and faults, by the last state
     /// in which it did.
-    fn limit(&self, state: &Steady) -> Stop {
+    pub(super) fn limit(&self, state: &Extremes) -> Stop {
         let (_, highest) = self.map.pressure_range();
-        let (inlet, discharge) = (&state.compressor_inlet, &state.discharge);
-        if discharge.pressure > 0.93 * highest {
+        let hottest = HOTTEST_DISCHARGE_K.min(self.map.hottest());
+        if state.discharge.pressure > 0.93 * highest || state.liquid_share > FULL_CONDENSER {
             Stop::HighPressure
-        } else if discharge.temperature > HOTTEST_DISCHARGE_K - 15.0 {
+        } else if state.discharge.temperature > hottest - 8.0 {
             Stop::HotDischarge
-        } else if inlet.quality < WETTEST_SUCTION + 0.1 {
+        } else if state.inlet.quality < WETTEST_SUCTION + 0.1 {
             Stop::FloodedCompressor
-        } else if discharge.pressure / inlet.pressure < LEAST_RATIO + 0.15 {
+        } else if state.ratio() < LEAST_RATIO + 0.15 {
             Stop::NoLift
-        } else if inlet.pressure < 2.2 * LOWEST_SUCTION_PA {
+        } else if state.flash_gas > 0.7 * MOST_FLASH_GAS {
+            Stop::NoLiquid
+        } else if state.inlet.pressure < 2.2 * LOWEST_SUCTION_PA {
             Stop::LowPressure
         } else {
             Stop::NoBalance
         }
-    }
-
-    fn balance(&self, start: Unknowns, conditions: &Conditions, faults: &Faults) -> Option<Found<Steady>> {
-        newton(start, |unknowns| self.misses(unknowns, conditions, faults, None)).ok().flatten()
     }
 
     fn guess(&self, conditions: &Conditions) -> Unknowns {
@@ -147,48 +185,5 @@ impl Unit<'_> {
         let hot = (conditions.outdoor_dry_bulb + 11.0).max(boiling + 12.0);
         let high = self.map.bubble_pressure(hot).unwrap_or(0.85 * highest);
         [math::ln(low), math::ln(high.min(0.95 * highest)), 0.8]
-    }
-
-    fn balance_from_many(&self, conditions: &Conditions, faults: &Faults) -> Option<Found<Steady>> {
-        let guess = self.guess(conditions);
-        let starts = [
-            [0.0, 0.0, 0.0],
-            [-0.15, 0.1, 0.5],
-            [0.1, -0.1, -0.5],
-            [-0.3, 0.2, 1.0],
-            [-0.4, 0.0, 1.5],
-            [0.15, 0.2, -0.8],
-            [0.1, 0.0, -2.5],
-            [-0.8, -0.1, 2.5],
-        ];
-        let shifted = |shift: [f64; 3]| core::array::from_fn(|place| guess[place] + shift[place]);
-        starts.into_iter().find_map(|shift| self.balance(shifted(shift), conditions, faults))
-    }
-
-    /// From the healthy unit at the rating point to the asked conditions and faults, in steps as large as they will go,
-    /// each begun where the last two point to.
-    fn approach(&self, conditions: &Conditions, faults: &Faults) -> Result<Found<Steady>, Error> {
-        let between = |share: f64| (conditions.towards(&RATING_CONDITIONS, 1.0 - share), faults.scaled(share));
-        let mut last = self.balance_from_many(&RATING_CONDITIONS, &Faults::default()).ok_or(Stop::NoBalance.error())?;
-        let (mut reached, mut step) = (0.0, 0.25);
-        let mut slope = [0.0; 3];
-        while reached < 1.0 {
-            let next = f64::min(reached + step, 1.0);
-            let (on_the_way, fault) = between(next);
-            let ahead = core::array::from_fn(|place| last.1[place] + (next - reached) * slope[place]);
-            let found = self.balance(ahead, &on_the_way, &fault).or_else(|| self.balance(last.1, &on_the_way, &fault));
-            match found {
-                Some(found) => {
-                    slope = core::array::from_fn(|place| (found.1[place] - last.1[place]) / (next - reached));
-                    (reached, last) = (next, found);
-                    step *= 1.6;
-                }
-                None => step *= 0.4,
-            }
-            if step < SHORTEST_STEP {
-                return Err(self.limit(&last.0).error());
-            }
-        }
-        Ok(last)
     }
 }

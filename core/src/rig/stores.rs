@@ -6,6 +6,7 @@
 
 use super::map::RefrigerantMap;
 use super::unit::Parts;
+use crate::bounds::within;
 use crate::error::Error;
 
 /// What makes a unit slow.
@@ -53,6 +54,29 @@ impl Inertia {
             migration: [0.25, 900.0],
         }
     }
+
+    /// Refuses what no unit has.
+    pub(super) fn check(&self) -> Result<(), Error> {
+        let [share, migration_time] = self.migration;
+        let advice = "give heat capacities in J/K and times in s, as Inertia::usual does";
+        let capacity = |value| within("heat capacity", "J/K", value, 0.0, 1e6, advice);
+        let time = |value| within("time constant", "s", value, 0.0, 86_400.0, advice);
+        for value in [self.evaporator, self.condenser, self.shell] {
+            capacity(value)?;
+        }
+        for value in [
+            self.shell_time,
+            self.bulb_time,
+            self.clearing_time,
+            self.mixing_time,
+            self.equalizing_time,
+            self.cooling_time,
+            migration_time,
+        ] {
+            time(value)?;
+        }
+        within("share of the charge that gathers", "kg/kg", share, 0.0, 0.5, advice).map(|_| ())
+    }
 }
 
 /// One step of time, with what was stored before it.
@@ -90,6 +114,11 @@ impl Stores {
     /// Heat that the compressor's body takes from gas of a temperature, W.
     pub(super) fn shell_heat(&self, gas: f64) -> f64 {
         self.inertia.shell * (gas - self.shell) / (self.inertia.shell_time + self.step)
+    }
+
+    /// Temperature of the compressor's body after the step, in gas of a temperature, K.
+    pub(super) fn shell_after(&self, gas: f64) -> f64 {
+        self.shell + (gas - self.shell) * self.step / (self.inertia.shell_time + self.step)
     }
 
     /// Heat that the metal of the condenser takes, W.

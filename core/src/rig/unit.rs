@@ -102,6 +102,8 @@ pub struct Parts {
     pub design_flow: f64,
     /// Which models of its parts.
     pub structure: Structure,
+    /// The metering device at the outdoor coil, of a unit that also heats.
+    pub heating_metering: Option<AnyMetering>,
 }
 
 impl Parts {

@@ -1,93 +1,114 @@
-//! Tunes the rig of the measured unit on five of its rows and prints the rest.
+//! Tunes the rig of the measured unit on five of its rows by least squares and prints all rows.
 //!
 //! `cargo run --release -p satline-tests --bin rig_tuning`
 
 use satline::refrigerant;
 use satline::rig::RefrigerantMap;
-use satline_tests::measured::{Tuned, at, misses, rows, unit};
-
-const TUNED_ON: [f64; 5] = [2.0, 5.0, 8.0, 11.0, 15.0];
+use satline_tests::measured::{COUNT, Misses, Row, TUNED_ON, Tuned, at, misses, rows, unit};
 
 fn main() {
     let record = refrigerant::find("R-410A").unwrap();
     let map = RefrigerantMap::of("R-410A", record.model).unwrap();
     let rows = rows();
-    let cost = |x: &[f64]| -> f64 {
-        if x.iter().any(|value| *value <= 0.0) {
-            return 1e9;
+    let tuned: Vec<&Row> = rows.iter().filter(|row| TUNED_ON.contains(&row["test"])).collect();
+    // Logarithms of the numbers, so that all stay positive and steps are relative.
+    let residuals = |logs: &[f64; COUNT]| -> Option<Vec<f64>> {
+        let unit = unit(&map, &Tuned::of(&logs.map(f64::exp))).ok()?;
+        let mut all = Vec::new();
+        for row in &tuned {
+            all.extend(misses(&map, &at(&unit, row).ok()?, row).weighed());
         }
-        let unit = unit(&map, &Tuned::of(x));
-        let mut sum = 0.0;
-        for row in rows.iter().filter(|row| TUNED_ON.contains(&row["test"])) {
-            match at(&unit, row) {
-                Ok(found) => {
-                    let m = misses(&map, &found, row);
-                    let scales = [0.3, 0.3, 0.6, 0.6, 0.6, 0.02, 0.02, 0.02, 1.0];
-                    sum += m.iter().zip(scales).map(|(miss, scale)| (miss / scale) * (miss / scale)).sum::<f64>();
-                }
-                Err(_) => sum += 1e4,
-            }
-        }
-        sum
+        // A weak pull to what was designed settles what the rows do not.
+        all.extend(logs.iter().zip(Tuned::START).map(|(log, start)| (log - start.ln()) / 1.0));
+        Some(all)
     };
-    let mut best = Tuned::START.to_vec();
-    for round in 0..6 {
-        best = nelder_mead(&cost, &best, 0.1 / f64::from(round + 1), 1500);
-        eprintln!("{round}: {:.2} {best:?}", cost(&best));
+    let mut best = Tuned::START.map(f64::ln);
+    let mut now = residuals(&best).expect("the unit as designed runs");
+    let mut damping = 1.0;
+    for _ in 0..200 {
+        let mut slopes = Vec::new();
+        for place in 0..COUNT {
+            let mut moved = best;
+            moved[place] += 1e-4;
+            let there = residuals(&moved).expect("runs nearby");
+            slopes.push(there.iter().zip(&now).map(|(there, now)| (there - now) / 1e-4).collect::<Vec<f64>>());
+        }
+        let Some((moved, there)) = (0..12).find_map(|_| {
+            let step = solve(&slopes, &now, damping);
+            let moved: [f64; COUNT] = std::array::from_fn(|place| best[place] - step[place].clamp(-0.3, 0.3));
+            match residuals(&moved) {
+                Some(there) if squares(&there) < squares(&now) => {
+                    damping *= 0.3;
+                    Some((moved, there))
+                }
+                _ => {
+                    damping *= 4.0;
+                    None
+                }
+            }
+        }) else {
+            break;
+        };
+        let gain = squares(&now) - squares(&there);
+        (best, now) = (moved, there);
+        if gain < 1e-6 * squares(&now) {
+            break;
+        }
     }
-    let unit = unit(&map, &Tuned::of(&best));
+    let found = best.map(f64::exp);
+    println!("squares {:.2}", squares(&now));
+    println!("{:.3?}", Tuned::of(&found));
+    println!("{:?}", found.map(|x| (x * 1e4).round() / 1e4));
+    let unit = unit(&map, &Tuned::of(&found)).unwrap();
+    println!("   test      Tevap Tcond   SH coil port   SC     capacity reported power flow   air    drops");
     for row in &rows {
         let mark = if TUNED_ON.contains(&row["test"]) { "tuned" } else { "     " };
-        match at(&unit, row) {
-            Ok(found) => println!(
-                "{:2} {mark} {}",
-                row["test"],
-                misses(&map, &found, row).map(|miss| format!("{miss:+.3}")).join(" ")
-            ),
-            Err(error) => println!("{:2} {error:?}", row["test"]),
-        }
+        let found = at(&unit, row).unwrap();
+        let m: Misses = misses(&map, &found, row);
+        println!(
+            "{:2} {mark}   {:+.2} {:+.2}   {:+.2} {:+.2}   {:+.2}   {:+.3} {:+.3} {:+.3} {:+.3}   {:+.2}   {:+.2?} lift {:.2}",
+            row["test"],
+            m.evaporating,
+            m.condensing,
+            m.coil_superheat,
+            m.port_superheat,
+            m.subcooling,
+            m.capacity,
+            m.reported_capacity,
+            m.power,
+            m.mass_flow,
+            m.leaving_air,
+            m.drops,
+            found.valve_lift.unwrap()
+        );
     }
 }
 
-fn nelder_mead(cost: &dyn Fn(&[f64]) -> f64, start: &[f64], spread: f64, most: usize) -> Vec<f64> {
-    let n = start.len();
-    let mut simplex: Vec<(f64, Vec<f64>)> = (0..=n)
-        .map(|corner| {
-            let mut x = start.to_vec();
-            if corner > 0 {
-                x[corner - 1] *= 1.0 + spread;
-            }
-            (cost(&x), x)
+fn squares(values: &[f64]) -> f64 {
+    values.iter().map(|value| value * value).sum()
+}
+
+/// Levenberg and Marquardt's step: the normal equations with a damped diagonal, by elimination.
+fn solve(slopes: &[Vec<f64>], residuals: &[f64], damping: f64) -> [f64; COUNT] {
+    let dot = |left: &[f64], right: &[f64]| left.iter().zip(right).map(|(l, r)| l * r).sum::<f64>();
+    let mut rows: Vec<Vec<f64>> = (0..COUNT)
+        .map(|row| {
+            let mut line: Vec<f64> = (0..COUNT).map(|column| dot(&slopes[row], &slopes[column])).collect();
+            line[row] *= 1.0 + damping;
+            line.push(dot(&slopes[row], residuals));
+            line
         })
         .collect();
-    for _ in 0..most {
-        simplex.sort_by(|left, right| left.0.total_cmp(&right.0));
-        let center: Vec<f64> =
-            (0..n).map(|place| simplex[..n].iter().map(|corner| corner.1[place]).sum::<f64>() / n as f64).collect();
-        let worst = simplex[n].clone();
-        let along = |share: f64| -> (f64, Vec<f64>) {
-            let x: Vec<f64> = center.iter().zip(&worst.1).map(|(c, w)| c + share * (w - c)).collect();
-            (cost(&x), x)
-        };
-        let reflected = along(-1.0);
-        if reflected.0 < simplex[0].0 {
-            let further = along(-2.0);
-            simplex[n] = if further.0 < reflected.0 { further } else { reflected };
-        } else if reflected.0 < simplex[n - 1].0 {
-            simplex[n] = reflected;
-        } else {
-            let nearer = if reflected.0 < worst.0 { along(-0.5) } else { along(0.5) };
-            if nearer.0 < worst.0.min(reflected.0) {
-                simplex[n] = nearer;
-            } else {
-                let first = simplex[0].1.clone();
-                for corner in simplex.iter_mut().skip(1) {
-                    let x: Vec<f64> = corner.1.iter().zip(&first).map(|(c, f)| 0.5 * (c + f)).collect();
-                    *corner = (cost(&x), x);
+    for pivot in 0..COUNT {
+        let line = rows[pivot].clone();
+        for (place, other) in rows.iter_mut().enumerate() {
+            if place != pivot {
+                let share = other[pivot] / line[pivot];
+                for (value, above) in other.iter_mut().zip(&line) {
+                    *value -= share * above;
                 }
             }
         }
     }
-    simplex.sort_by(|left, right| left.0.total_cmp(&right.0));
-    simplex[0].1.clone()
+    std::array::from_fn(|place| rows[place][COUNT] / rows[place][place])
 }
