@@ -2,6 +2,7 @@
 
 import doctest
 import math
+import pathlib
 import threading
 
 import numpy as np
@@ -44,6 +45,16 @@ def sign(value: float, dead: float) -> int:
 def test_examples_of_the_documentation():
     found = doctest.testmod(rig)
     assert found.failed == 0 and found.attempted >= 10
+
+
+def test_the_page_of_the_documentation_runs():
+    page = pathlib.Path(__file__).parents[2] / "core" / "docs" / "rig_python.md"
+    (code,) = (part.split("```")[0] for part in page.read_text().split("```python")[1:])
+    names: dict = {}
+    exec(code, names)  # noqa: S102
+    assert satline.diagnose(names["low"].reading("usual", 1)).charge == "low"
+    assert names["charge"].shape == (41,) and len(names["table"]["time_s"]) == 1801
+    assert names["moment"].runs and names["shown"].refrigerant == "R-410A"
 
 
 @pytest.mark.parametrize("law", ["short-tube", "square-root", "tapered", "linear"])
@@ -176,6 +187,12 @@ def test_arrays_are_their_elements(unit):
         for name in ("capacity_w", "superheat_k", "supply_wet_bulb_k", "charge_kg", "outdoor_dry_bulb_k"):
             assert getattr(states, name)[place] == getattr(one, name)
     assert np.ma.getmaskarray(states.valve_lift).all() == (unit.metering == "fixed-orifice")
+
+
+def test_no_cell_and_numpy_scalars(valve):
+    nothing = valve.solve(np.array([]), DRY, WET)
+    assert nothing.shape == (0,) and nothing.reason.shape == (0,)
+    assert valve.solve(np.float64(OUTDOOR), DRY, np.float64(WET)) == valve.solve(*RATED)
 
 
 def test_cells_that_would_not_run_are_masked_and_say_why(orifice):
