@@ -50,8 +50,8 @@ class Inputs:
         if not isinstance(self.calls, bool):
             raise TypeError(f"calls: True or False is needed, not {type(self.calls).__name__}")
         air = [self.outdoor_dry_bulb_k, self.return_dry_bulb_k, self.return_wet_bulb_k, self.ambient_pressure_pa]
-        severities = {name: float(value) for name, value in self.faults.items()}
-        return [float(value) for value in air], severities, float(self.charging_kg_s), self.calls
+        # As they are: float() would make numbers of text.
+        return air, dict(self.faults), self.charging_kg_s, self.calls
 
 
 def changes_in_time(first: Inputs, schedule: Sequence[tuple[float, Changes]]) -> list[tuple[float, _Given]]:

@@ -369,8 +369,9 @@ def test_a_refused_step_changes_nothing(valve):
     for dt_s, inputs in ((0.0, None), (1.0, {"outdoor_dry_bulb_k": 95.0}), (1.0, {"charging_kg_s": 5.0})):
         with pytest.raises(satline.OutOfRangeError):
             stepper.step(dt_s, inputs)
-    with pytest.raises(TypeError):
-        stepper.step(1.0, {"calls": "no"})
+    for words in ({"calls": "no"}, {"outdoor_dry_bulb_k": "308"}, {"faults": {"compressor_leakage": "0.1"}}):
+        with pytest.raises(TypeError):
+            stepper.step(1.0, words)
     assert stepper.moment() == before
     assert stepper.step(1.0).state.subcooling_k == pytest.approx(before.state.subcooling_k, abs=1e-3)
 
