@@ -36,9 +36,9 @@ const SINGLE_PHASE_EXPONENT: f64 = 0.8;
 const TWO_PHASE_EXPONENT: f64 = 0.4;
 
 /// What one kelvin between refrigerant and entering air is worth to the air of the whole coil, W/K.
-struct Reach {
-    two_phase: f64,
-    single_phase: f64,
+pub(super) struct Reach {
+    pub(super) two_phase: f64,
+    pub(super) single_phase: f64,
     /// Air-side NTU alone, at the design fin temperature.
     air_transfer: f64,
     two_phase_refrigerant: f64,
@@ -46,7 +46,7 @@ struct Reach {
 }
 
 impl Coil {
-    fn reach(&self, mass_flow: f64, dry_air: f64, capacity_rate: f64) -> Reach {
+    pub(super) fn reach(&self, mass_flow: f64, dry_air: f64, capacity_rate: f64) -> Reach {
         let power = |ratio: f64, exponent: f64| math::pow(ratio.max(1e-6), exponent);
         let air = self.air_conductance * power(dry_air / self.design_air, AIR_EXPONENT);
         let flow = mass_flow / self.design_flow;
@@ -63,7 +63,7 @@ impl Coil {
     }
 
     /// Pressure drop of a condenser.
-    fn pressure_drop(&self, mass_flow: f64, saturation: &Saturation) -> f64 {
+    pub(super) fn pressure_drop(&self, mass_flow: f64, saturation: &Saturation) -> f64 {
         self.drop * mass_flow * mass_flow / saturation.vapor_density
     }
 
@@ -171,10 +171,10 @@ pub(super) fn condense(
     }
     left -= condensing;
 
-    // Subcooling, with the heat capacity of the liquid just below its bubble point.
-    let below = map.liquid_at_temperature(saturation.pressure, saturation.bubble_temperature - 5.0)?;
-    let liquid = mass_flow * (saturation.liquid_enthalpy - below.enthalpy) / 5.0;
+    // Subcooling, with the mean heat capacity of the liquid down to the air's temperature: that of the bubble point alone
+    // would cool hot liquid below the air.
     let ahead = saturation.bubble_temperature - ambient;
+    let liquid = mass_flow * liquid_capacity(map, &saturation, ahead)?;
     let cooled = ahead * (1.0 - math::exp(-left * reach.single_phase / liquid));
     let out = saturation.liquid_enthalpy - liquid * cooled / mass_flow;
     let cold = map.at_enthalpy(saturation.pressure, out)?;
@@ -308,20 +308,13 @@ pub(super) fn evaporate(
     // Enthalpy balance decides the temperature, so that the air loses just what the refrigerant takes.
     let humidity_ratio = air.humidity_ratio - dried;
     let leaving = air.enthalpy() - heat / dry_air;
-    let celsius = (leaving - LATENT * humidity_ratio) / (DRY + VAPOR * humidity_ratio);
-    let leaving_air = Air { temperature: celsius + 273.15, humidity_ratio, pressure: air.pressure };
-    let point = map.at_enthalpy(outlet_pressure, out)?;
-    let superheat = if point.quality > 1.0 {
-        point.temperature - outlet.dew_temperature
-    } else {
-        let warm = map.vapor_at_temperature(outlet_pressure, outlet.dew_temperature + 5.0)?;
-        (out - outlet.vapor_enthalpy) * 5.0 / (warm.enthalpy - outlet.vapor_enthalpy)
-    };
+    let leaving_air = Air::from_enthalpy(leaving, humidity_ratio, air.pressure);
+    let (temperature, superheat) = outlet_superheat(map, &outlet, out)?;
     Ok(Evaporated {
         heat,
         sensible_heat: heat - dry_air * dried * LATENT,
         enthalpy: out,
-        temperature: point.temperature,
+        temperature,
         superheat,
         inlet_pressure: outlet_pressure + drop,
         air: leaving_air,
@@ -329,4 +322,22 @@ pub(super) fn evaporate(
         charge: coil.volume * (boiled + vapor_charge),
         surface_temperature: surface,
     })
+}
+
+/// Temperature in K, and superheat in K by the enthalpy, of what leaves an evaporator; negative where it is wet.
+pub(super) fn outlet_superheat(map: &RefrigerantMap, outlet: &Saturation, enthalpy: f64) -> Result<(f64, f64), Error> {
+    let point = map.at_enthalpy(outlet.pressure, enthalpy)?;
+    if point.quality > 1.0 {
+        return Ok((point.temperature, point.temperature - outlet.dew_temperature));
+    }
+    let warm = map.vapor_at_temperature(outlet.pressure, outlet.dew_temperature + 5.0)?;
+    let superheat = (enthalpy - outlet.vapor_enthalpy) * 5.0 / (warm.enthalpy - outlet.vapor_enthalpy);
+    Ok((point.temperature, superheat))
+}
+
+/// Mean heat capacity, J/(kg·K), of liquid that could cool by so many kelvins from its bubble point.
+pub(super) fn liquid_capacity(map: &RefrigerantMap, saturation: &Saturation, ahead: f64) -> Result<f64, Error> {
+    let span = ahead.clamp(1.0, 60.0);
+    let below = map.liquid_at_temperature(saturation.pressure, saturation.bubble_temperature - span)?;
+    Ok((saturation.liquid_enthalpy - below.enthalpy) / span)
 }

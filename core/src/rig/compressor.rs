@@ -30,6 +30,13 @@ pub trait Compressor {
 fn isentropic_rise(map: &RefrigerantMap, suction: &Point, discharge_pressure: f64) -> Result<f64, Error> {
     let rise = |from: &Point| -> Result<f64, Error> {
         let entropy = from.entropy.unwrap_or_default();
+        let high = map.saturation(discharge_pressure)?;
+        let dew = map.vapor_at_enthalpy(discharge_pressure, high.vapor_enthalpy)?;
+        let lacks = dew.entropy.unwrap_or_default() - entropy;
+        if lacks > 0.0 {
+            // Gas of large molecules, such as R-1234yf, becomes wet as it is compressed: there dh is T ds.
+            return Ok(high.vapor_enthalpy - high.dew_temperature * lacks - from.enthalpy);
+        }
         Ok(map.vapor_at_entropy(discharge_pressure, entropy)?.enthalpy - from.enthalpy)
     };
     if suction.quality >= 1.0 {

@@ -4,13 +4,14 @@
 //! What a rating does not say is common practice: temperatures of the rating point by efficiency class, air by ton,
 //! inside volumes by capacity. Each is a field that can be set.
 
-use super::coil::{Coil, condense, evaporate, mean_volume};
+use super::coil::{Coil, evaporate, mean_volume};
 use super::compressor::{Compressor, Efficiency, EfficiencyCompressor};
 use super::line::Line;
 use super::map::RefrigerantMap;
 use super::metering::{Around, FlashingOrifice, Metering, Needle, ShortTube, ThermostaticValve};
 use super::moist::Air;
 use super::steady::Unit;
+use super::structure::{Condenser, ReturnDuct, Streams, Structure};
 use super::unit::{AnyCompressor, AnyMetering, ChargeTuning, Conditions, Faults, Parts};
 use super::void::VoidFraction;
 use crate::error::Error;
@@ -69,6 +70,8 @@ pub struct Rating {
     pub charge_beyond: f64,
     /// The same that follows the share of the condenser with liquid only, kg/W for the whole of it.
     pub charge_slope: f64,
+    /// Which models of its parts.
+    pub structure: Structure,
 }
 
 /// Pressure drops of the coils at the rating point, Pa: some 0.7 K of condensing and of evaporating temperature.
@@ -113,6 +116,7 @@ impl Rating {
             // subcooling and capacity follow the charge as measured; `tests/tests/rig_measured.rs`.
             charge_beyond: 3.3e-5,
             charge_slope: 0.0,
+            structure: Structure::default(),
         }
     }
 }
@@ -194,15 +198,15 @@ impl<'a> Unit<'a> {
             drop: CONDENSER_DROP_PA * density / (mass_flow * mass_flow),
         };
         let condensed = |conductance: f64| {
-            condense(
-                &condenser_of(conductance),
-                map,
-                rating.void,
-                (discharge.0, discharge.1),
+            let streams = Streams {
+                pressure: discharge.0,
+                enthalpy: discharge.1,
                 mass_flow,
-                &outdoor,
-                outdoor_air,
-            )
+                air: outdoor,
+                dry_air: outdoor_air,
+                void: rating.void,
+            };
+            rating.structure.condenser.condense(&condenser_of(conductance), map, &streams)
         };
         let base = rating.capacity / 10.0;
         let scale = halve(math::ln(0.02), math::ln(60.0), |scale| {
@@ -303,12 +307,15 @@ impl<'a> Unit<'a> {
             outdoor_fan_power: 0.019 * rating.capacity,
             design_drop: metering_pressure - evaporated.inlet_pressure,
             design_flow: mass_flow,
+            // Its maker knows of no duct and no bent fins.
+            structure: Structure { air_imbalance: 0.0, return_duct: ReturnDuct::default(), ..rating.structure },
+            heating_metering: None,
         };
         let unit = Self { map, parts, nameplate_charge: 1.0 };
         // The unit of any charge in that state: what it holds there is its nameplate charge.
         let unknowns = unit.unknowns(suction_pressure, suction_enthalpy, high)?;
         let nameplate_charge = unit.charge_at(&unknowns, &conditions, &Faults::default())?;
-        Ok(Self { nameplate_charge, ..unit })
+        Ok(Self { nameplate_charge, parts: Parts { structure: rating.structure, ..parts }, ..unit })
     }
 }
 

@@ -64,6 +64,20 @@ impl Line {
         Ok((pressure - drop, enthalpy + heat / mass_flow, self.volume() * start.density))
     }
 
+    /// Pressure and enthalpy at the end of a line of vapour, and what it holds in kg.
+    pub(super) fn vapor_forwards(
+        &self,
+        map: &RefrigerantMap,
+        (pressure, enthalpy): (f64, f64),
+        mass_flow: f64,
+        ambient: f64,
+    ) -> Result<(f64, f64, f64), Error> {
+        let start = map.at_enthalpy(pressure, enthalpy)?;
+        let drop = self.friction(mass_flow, start.density, map.saturation(pressure)?.vapor_viscosity);
+        let heat = self.conductance * (ambient - start.temperature);
+        Ok((pressure - drop, enthalpy + heat / mass_flow, self.volume() * start.density))
+    }
+
     /// Pressure and enthalpy at the start of a line of vapour whose end is known, and what it holds in kg.
     pub(super) fn vapor_backwards(
         &self,

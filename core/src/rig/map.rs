@@ -247,6 +247,12 @@ impl RefrigerantMap {
         (math::exp(self.first), math::exp(self.first + self.step * (PRESSURES - 1) as f64))
     }
 
+    /// Hottest vapour of the map, K.
+    #[must_use]
+    pub const fn hottest(&self) -> f64 {
+        self.hottest
+    }
+
     fn weights(&self, pressure: f64) -> Result<Weights, Error> {
         let place = (math::ln(pressure) - self.first) / self.step;
         // A hundredth of a step more, so that a value at the end is not lost to rounding.

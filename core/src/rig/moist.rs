@@ -90,6 +90,13 @@ impl Air {
         Self { temperature, humidity_ratio: saturated_humidity(dew_point, pressure), pressure }
     }
 
+    /// From enthalpy, J by kg of dry air, and humidity ratio.
+    #[must_use]
+    pub fn from_enthalpy(enthalpy: f64, humidity_ratio: f64, pressure: f64) -> Self {
+        let celsius = (enthalpy - LATENT * humidity_ratio) / (DRY + VAPOR * humidity_ratio);
+        Self { temperature: celsius + 273.15, humidity_ratio, pressure }
+    }
+
     /// Enthalpy, J by kg of dry air.
     #[must_use]
     pub fn enthalpy(&self) -> f64 {

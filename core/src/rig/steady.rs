@@ -1,25 +1,27 @@
 //! The steady state: suction pressure, discharge pressure and suction enthalpy at which the metering device passes what
 //! the compressor draws, the evaporator leaves what the compressor takes, and the parts hold the charge that is there.
 
-use super::coil::{Condensed, Evaporated, condense, evaporate};
-use super::compressor::{Compression, Compressor, Leaking};
+use super::coil::{Condensed, Evaporated};
+use super::design::RATING_CONDITIONS;
 use super::map::{Point, RefrigerantMap};
-use super::metering::{Around, Metering};
 use super::moist::Air;
-use super::unit::{AnyMetering, Conditions, Faults, LOOSE_BULB_K, Parts};
+use super::newton::{Found, Unknowns, settle};
+use super::stop::Stop;
+use super::unit::{Conditions, Faults, Parts};
 use crate::error::Error;
 use crate::math;
 
-/// How exactly the three balances close, relatively.
-const CLOSED: f64 = 1e-9;
-const MOST_ITERATIONS: usize = 80;
-/// Molar gas constant over the volume that a mole of nitrogen fills at 101 325 Pa and 294 K: pressure by temperature of
-/// a severity of 1.
-const FILLING_PA_K: f64 = 101_325.0 / 294.0;
-/// Share of the condenser's volume in which non-condensables gather: what liquid leaves.
-const GAS_SPACE: f64 = 0.7;
 /// Below this suction pressure a unit stops: its low-pressure switch, or ice.
 const LOWEST_SUCTION_PA: f64 = 120e3;
+/// Wetter suction than this is not compressed as the compressors of the rig know it.
+const WETTEST_SUCTION: f64 = 0.7;
+/// Hottest discharge, K: at some 135 °C at the shell oil breaks down (common practice: 225 °F on the line is the limit).
+const HOTTEST_DISCHARGE_K: f64 = 438.15;
+/// Least pressure ratio at which compressors and metering devices are described.
+const LEAST_RATIO: f64 = 1.1;
+/// Share of the condensing coil that is liquid when it is called full: above, a little more charge lifts the pressure
+/// without end.
+const FULL_CONDENSER: f64 = 0.6;
 
 /// A unit at rest in its course: everything an instrument could show, in SI units.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -52,6 +54,10 @@ pub struct Steady {
     pub condenser: Condensed,
     /// Pressure of the refrigerant where the coil's outlet is, Pa.
     pub coil_outlet_pressure: f64,
+    /// Air entering the indoor coil, and its dry air in kg/s.
+    pub indoor_air: (Air, f64),
+    /// Air entering the outdoor coil, and its dry air in kg/s.
+    pub outdoor_air: (Air, f64),
     /// Partial pressure of non-condensables, Pa.
     pub non_condensable_pressure: f64,
     /// Indoor airflow, m³/s, at the state of the supply air.
@@ -64,9 +70,33 @@ pub struct Steady {
     pub miss: f64,
 }
 
-/// The unknowns: logarithms of both pressures, and suction enthalpy beyond dew in 10 kJ/kg.
-pub(super) type Unknowns = [f64; 3];
-const ENTHALPY_SCALE: f64 = 1e4;
+/// What protects a unit looks at.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct Extremes {
+    pub inlet: Point,
+    pub discharge: Point,
+    /// Pressure drop over the metering device, Pa.
+    pub metering_drop: f64,
+    /// Share of the condensing coil with liquid only.
+    pub liquid_share: f64,
+}
+
+impl Extremes {
+    fn ratio(&self) -> f64 {
+        self.discharge.pressure / self.inlet.pressure
+    }
+}
+
+impl Steady {
+    fn extremes(&self) -> Extremes {
+        Extremes {
+            inlet: self.compressor_inlet,
+            discharge: self.discharge,
+            metering_drop: self.metering_inlet.pressure - self.evaporator.inlet_pressure,
+            liquid_share: self.condenser.shares.last().copied().unwrap_or_default(),
+        }
+    }
+}
 
 /// A unit with its refrigerant and charge.
 #[derive(Debug, Clone, Copy)]
@@ -83,335 +113,66 @@ impl Unit<'_> {
     /// Where the unit settles.
     ///
     /// # Errors
-    /// [`Error::OutOfRange`] for conditions and faults outside their ranges; [`Error::NotAvailable`] where such a unit
-    /// would not run, with the reason; [`Error::NotConverged`] where no balance was found.
+    /// [`Error::OutOfRange`] for conditions, faults and parts outside their ranges; [`Error::NotAvailable`] where such a
+    /// unit would not run, with one of the reasons of [`Stop`].
     pub fn solve(&self, conditions: &Conditions, faults: &Faults) -> Result<Steady, Error> {
         conditions.check()?;
         faults.check()?;
-        let guess = self.guess(conditions)?;
-        if let Ok((found, _)) = self.balance(guess, conditions, faults) {
-            return Self::running(found);
-        }
-        // From the healthy unit to the faulty one, in steps as large as they will go.
-        let healthy = Faults::default();
-        let (_, mut at) = self.balance_from_many(guess, conditions, &healthy)?;
-        let (mut reached, mut step) = (0.0, 0.25);
-        while reached < 1.0 {
-            let next = f64::min(reached + step, 1.0);
-            match self.balance(at, conditions, &faults.scaled(next)) {
-                Ok((found, there)) => {
-                    (reached, at) = (next, there);
-                    step *= 1.6;
-                    if reached >= 1.0 {
-                        return Self::running(found);
-                    }
-                }
-                Err(error) => {
-                    step *= 0.4;
-                    if step < 2e-3 {
-                        return Err(match error {
-                            Error::NotConverged { .. } => Error::NotAvailable {
-                                quantity: "steady state",
-                                reason: "the unit finds no steady state with faults so severe: it would trip or freeze",
-                            },
-                            other => other,
-                        });
-                    }
-                }
-            }
-        }
-        Err(not_converged(conditions))
+        self.parts.check()?;
+        let between = |share: f64| (conditions.towards(&RATING_CONDITIONS, 1.0 - share), faults.scaled(share));
+        let settled = settle(
+            |share| self.guess(&between(share).0),
+            |share, unknowns| {
+                let (on_the_way, fault) = between(share);
+                self.misses(unknowns, &on_the_way, &fault)
+            },
+        );
+        let within = |found: &Found<Steady>| self.limit(&found.0.extremes());
+        let (state, _, miss) = settled.map_err(|last| last.as_ref().map_or(Stop::NoBalance, within).error())?;
+        Self::running(&state.extremes()).map_or(Ok(Steady { miss, ..state }), |stop| Err(stop.error()))
     }
 
-    fn running(found: Steady) -> Result<Steady, Error> {
-        if found.compressor_inlet.pressure < LOWEST_SUCTION_PA {
-            return Err(Error::NotAvailable {
-                quantity: "steady state",
-                reason: "the suction pressure falls so low that the unit stops: too little refrigerant reaches the coil",
-            });
+    /// What forbids a state in which all balances close.
+    pub(super) fn running(state: &Extremes) -> Option<Stop> {
+        if state.inlet.quality < WETTEST_SUCTION {
+            Some(Stop::FloodedCompressor)
+        } else if state.ratio() < LEAST_RATIO || state.metering_drop <= 0.0 {
+            Some(Stop::NoLift)
+        } else if state.inlet.pressure < LOWEST_SUCTION_PA {
+            Some(Stop::LowPressure)
+        } else if state.discharge.temperature > HOTTEST_DISCHARGE_K {
+            Some(Stop::HotDischarge)
+        } else {
+            None
         }
-        Ok(found)
     }
 
-    fn guess(&self, conditions: &Conditions) -> Result<Unknowns, Error> {
+    /// Which limit a unit runs into that settles no further on the way to its conditions and faults, by the last state
+    /// in which it did.
+    pub(super) fn limit(&self, state: &Extremes) -> Stop {
+        let (_, highest) = self.map.pressure_range();
+        let hottest = HOTTEST_DISCHARGE_K.min(self.map.hottest());
+        if state.discharge.pressure > 0.93 * highest || state.liquid_share > FULL_CONDENSER {
+            Stop::HighPressure
+        } else if state.discharge.temperature > hottest - 8.0 {
+            Stop::HotDischarge
+        } else if state.inlet.quality < WETTEST_SUCTION + 0.1 {
+            Stop::FloodedCompressor
+        } else if state.ratio() < LEAST_RATIO + 0.15 {
+            Stop::NoLift
+        } else if state.inlet.pressure < 2.2 * LOWEST_SUCTION_PA {
+            Stop::LowPressure
+        } else {
+            Stop::NoBalance
+        }
+    }
+
+    fn guess(&self, conditions: &Conditions) -> Unknowns {
         let (lowest, highest) = self.map.pressure_range();
         let boiling = (conditions.return_wet_bulb - 11.0).clamp(255.0, 295.0);
         let low = self.map.dew_pressure(boiling).unwrap_or(2.0 * lowest);
         let hot = (conditions.outdoor_dry_bulb + 11.0).max(boiling + 12.0);
         let high = self.map.bubble_pressure(hot).unwrap_or(0.85 * highest);
-        Ok([math::ln(low), math::ln(high), 0.8])
+        [math::ln(low), math::ln(high.min(0.95 * highest)), 0.8]
     }
-
-    fn balance_from_many(
-        &self,
-        guess: Unknowns,
-        conditions: &Conditions,
-        faults: &Faults,
-    ) -> Result<(Steady, Unknowns), Error> {
-        let mut last = Err(not_converged(conditions));
-        for (low, high, enthalpy) in [
-            (0.0, 0.0, 0.0),
-            (-0.15, 0.1, 0.5),
-            (0.1, -0.1, -0.5),
-            (-0.3, 0.2, 1.0),
-            (-0.4, 0.0, 1.5),
-            (0.15, 0.2, -0.8),
-        ] {
-            let start = [guess[0] + low, guess[1] + high, guess[2] + enthalpy];
-            last = self.balance(start, conditions, faults);
-            if last.is_ok() {
-                break;
-            }
-        }
-        last
-    }
-
-    /// Newton's method with differences for slopes, each step shortened until the balances close better.
-    fn balance(&self, start: Unknowns, conditions: &Conditions, faults: &Faults) -> Result<(Steady, Unknowns), Error> {
-        let mut at = start;
-        let (mut misses, mut found) = self.misses(&at, conditions, faults)?;
-        for _ in 0..MOST_ITERATIONS {
-            let size = largest(&misses);
-            if size < CLOSED {
-                return Ok((Steady { miss: size, ..found }, at));
-            }
-            let mut slopes = [[0.0; 3]; 3];
-            for (unknown, step) in [1e-6, 1e-6, 1e-5].into_iter().enumerate() {
-                let mut moved = at;
-                moved[unknown] += step;
-                let there = match self.misses(&moved, conditions, faults) {
-                    Ok((there, _)) => there.map(|miss| (miss, step)),
-                    Err(_) => {
-                        moved[unknown] -= 2.0 * step;
-                        self.misses(&moved, conditions, faults)?.0.map(|miss| (miss, -step))
-                    }
-                };
-                for (row, (miss, step)) in there.into_iter().enumerate() {
-                    slopes[row][unknown] = (miss - misses[row]) / step;
-                }
-            }
-            let Some(step) = solve_three(&slopes, &misses) else { break };
-            // No pressure moves by more than a fifth at once, nor the enthalpy by more than 15 kJ/kg.
-            let longest = (step[0].abs() / 0.2).max(step[1].abs() / 0.2).max(step[2].abs() / 1.5).max(1.0);
-            let mut share = 1.0 / longest;
-            let mut better = None;
-            for _ in 0..14 {
-                let moved: Unknowns = core::array::from_fn(|place| at[place] - share * step[place]);
-                if let Ok((there, state)) = self.misses(&moved, conditions, faults) {
-                    if squares(&there) < squares(&misses) * (1.0 - 1e-3 * share) {
-                        better = Some((moved, there, state));
-                        break;
-                    }
-                }
-                share *= 0.5;
-            }
-            let Some((moved, there, state)) = better else { break };
-            (at, misses, found) = (moved, there, state);
-        }
-        let size = largest(&misses);
-        if size < 1e-7 {
-            return Ok((Steady { miss: size, ..found }, at));
-        }
-        Err(not_converged(conditions))
-    }
-
-    /// How far each balance is from closing, relatively, and the state that was tried.
-    fn misses(
-        &self,
-        unknowns: &Unknowns,
-        conditions: &Conditions,
-        faults: &Faults,
-    ) -> Result<([f64; 3], Steady), Error> {
-        let (map, parts) = (self.map, &self.parts);
-        let suction_pressure = math::exp(unknowns[0]);
-        let discharge_pressure = math::exp(unknowns[1]);
-        let suction_enthalpy = map.saturation(suction_pressure)?.vapor_enthalpy + unknowns[2] * ENTHALPY_SCALE;
-        let inlet = map.at_enthalpy(suction_pressure, suction_enthalpy)?;
-        let compressor = Leaking { sound: &parts.compressor, share: faults.compressor_leakage };
-        // Non-condensables stand with the refrigerant in the condenser: the compressor works against both.
-        let volume = self.whole_volume();
-        let warm = conditions.outdoor_dry_bulb + 10.0;
-        let foreign = faults.non_condensables * FILLING_PA_K * warm * volume / (GAS_SPACE * parts.condenser.volume);
-        let total_pressure = discharge_pressure + foreign;
-        let Compression { mass_flow, power, discharge_enthalpy } = compressor.run(map, &inlet, total_pressure)?;
-        if !(mass_flow > 0.0) {
-            return Err(not_converged(conditions));
-        }
-
-        // Discharge line, condenser, to the liquid port.
-        let outdoor = Air::from_dew_point(conditions.outdoor_dry_bulb, 283.15, conditions.ambient_pressure);
-        let outdoor_air = parts.outdoor_airflow * (1.0 - faults.restricted_condenser_air) * outdoor.dry_density();
-        let gas = map.at_enthalpy(discharge_pressure, discharge_enthalpy)?;
-        let (condenser_pressure, condenser_enthalpy, discharge_charge) = parts.discharge_line.liquid(
-            map,
-            (discharge_pressure, discharge_enthalpy),
-            mass_flow,
-            conditions.outdoor_dry_bulb,
-            0.0,
-        )?;
-        let entering = (condenser_pressure, condenser_enthalpy);
-        let condensed = condense(&parts.condenser, map, parts.void, entering, mass_flow, &outdoor, outdoor_air)?;
-        let (liquid_pressure, liquid_enthalpy, outlet_charge) = parts.condenser_outlet.liquid(
-            map,
-            (condensed.pressure, condensed.enthalpy),
-            mass_flow,
-            conditions.outdoor_dry_bulb,
-            0.0,
-        )?;
-        let flow = mass_flow / parts.design_flow;
-        let restriction = faults.liquid_line_restriction * parts.design_drop * flow * flow;
-        let (metering_pressure, metering_enthalpy, liquid_charge) = parts.liquid_line.liquid(
-            map,
-            (liquid_pressure, liquid_enthalpy),
-            mass_flow,
-            conditions.outdoor_dry_bulb,
-            restriction,
-        )?;
-
-        // From the compressor back to the coil.
-        let ambient = conditions.outdoor_dry_bulb;
-        let (port_pressure, port_enthalpy, inlet_charge) =
-            parts.suction_inlet.vapor_backwards(map, (suction_pressure, suction_enthalpy), mass_flow, ambient)?;
-        let mut line = parts.suction_line;
-        line.conductance *= 1.0 + faults.suction_line_heat_gain;
-        let (coil_pressure, coil_enthalpy, line_charge) =
-            line.vapor_backwards(map, (port_pressure, port_enthalpy), mass_flow, ambient)?;
-
-        // The indoor coil.
-        let air =
-            Air::from_wet_bulb(conditions.return_dry_bulb, conditions.return_wet_bulb, conditions.ambient_pressure);
-        let airflow = parts.indoor_airflow * (1.0 - faults.low_indoor_airflow);
-        let supply = Air { temperature: conditions.return_dry_bulb - 10.0, ..air };
-        let indoor_air = airflow * supply.dry_density();
-        let leaving = (coil_pressure, metering_enthalpy);
-        let evaporated = evaporate(&parts.evaporator, map, parts.void, leaving, mass_flow, &air, indoor_air)?;
-
-        // The metering device.
-        let before = map.at_enthalpy(metering_pressure, metering_enthalpy)?;
-        let loose = match parts.metering {
-            AnyMetering::Valve(_) => LOOSE_BULB_K * faults.metering_overfeeding,
-            _ => 0.0,
-        };
-        let around = Around {
-            inlet: before,
-            outlet_pressure: evaporated.inlet_pressure,
-            bulb_superheat: evaporated.superheat + loose,
-        };
-        let wider = match parts.metering {
-            AnyMetering::Valve(_) => 1.0,
-            _ => 1.0 + faults.metering_overfeeding,
-        };
-        let passed = parts.metering.flow(map, &around)? * wider * (1.0 - faults.metering_underfeeding);
-
-        let shell_charge = parts.shell_volume * inlet.density;
-        let tuning = parts.tuning.constant + parts.tuning.slope * (condensed.shares[2] - parts.tuning.at_share);
-        let charge = condensed.charge
-            + evaporated.charge
-            + discharge_charge
-            + outlet_charge
-            + liquid_charge
-            + line_charge
-            + inlet_charge
-            + shell_charge
-            + tuning;
-        let inside = self.nameplate_charge * (1.0 - faults.undercharge + faults.overcharge);
-
-        let misses =
-            [(passed - mass_flow) / mass_flow, (evaporated.enthalpy - coil_enthalpy) / 1e5, (charge - inside) / inside];
-        let share = airflow / parts.indoor_airflow;
-        let fan = parts.indoor_fan_power * share;
-        let state = Steady {
-            mass_flow,
-            compressor_power: power,
-            fan_power: fan + parts.outdoor_fan_power,
-            capacity: evaporated.heat,
-            sensible_capacity: evaporated.sensible_heat,
-            charge,
-            compressor_inlet: inlet,
-            discharge: Point { pressure: total_pressure, ..gas },
-            vapor_port: map.at_enthalpy(port_pressure, port_enthalpy)?,
-            liquid_port: Point {
-                pressure: liquid_pressure + foreign,
-                ..map.at_enthalpy(liquid_pressure, liquid_enthalpy)?
-            },
-            metering_inlet: before,
-            evaporator: evaporated,
-            condenser: condensed,
-            coil_outlet_pressure: coil_pressure,
-            non_condensable_pressure: foreign,
-            indoor_airflow: airflow,
-            supply_dry_bulb: evaporated.air.temperature + fan / (indoor_air * evaporated.air.heat_capacity()),
-            valve_lift: match parts.metering {
-                AnyMetering::Valve(valve) => Some(valve.lift(around.bulb_superheat)),
-                _ => None,
-            },
-            miss: 0.0,
-        };
-        Ok((misses, state))
-    }
-
-    /// The unknowns of a state that is known otherwise.
-    pub(super) fn unknowns(&self, suction: f64, enthalpy: f64, discharge: f64) -> Result<Unknowns, Error> {
-        let dew = self.map.saturation(suction)?.vapor_enthalpy;
-        Ok([math::ln(suction), math::ln(discharge), (enthalpy - dew) / ENTHALPY_SCALE])
-    }
-
-    /// What the unit holds in such a state, kg.
-    pub(super) fn charge_at(
-        &self,
-        unknowns: &Unknowns,
-        conditions: &Conditions,
-        faults: &Faults,
-    ) -> Result<f64, Error> {
-        Ok(self.misses(unknowns, conditions, faults)?.1.charge)
-    }
-
-    /// Inside volume of the whole unit, m³.
-    fn whole_volume(&self) -> f64 {
-        let parts = &self.parts;
-        let lines = [
-            &parts.liquid_line,
-            &parts.suction_line,
-            &parts.condenser_outlet,
-            &parts.suction_inlet,
-            &parts.discharge_line,
-        ];
-        parts.condenser.volume
-            + parts.evaporator.volume
-            + parts.shell_volume
-            + lines.map(|line| line.volume()).iter().sum::<f64>()
-    }
-}
-
-fn not_converged(conditions: &Conditions) -> Error {
-    Error::NotConverged {
-        calculation: "the balance of the unit",
-        value: conditions.outdoor_dry_bulb,
-        unit: "K outdoors",
-    }
-}
-
-fn largest(misses: &[f64; 3]) -> f64 {
-    misses.iter().fold(0.0, |most, miss| most.max(miss.abs()))
-}
-
-fn squares(misses: &[f64; 3]) -> f64 {
-    misses.iter().map(|miss| miss * miss).sum()
-}
-
-/// Solves three linear equations by Cramer's rule; none where they do not decide.
-fn solve_three(slopes: &[[f64; 3]; 3], right: &[f64; 3]) -> Option<[f64; 3]> {
-    let determinant = |m: &[[f64; 3]; 3]| {
-        m[0][0] * (m[1][1] * m[2][2] - m[1][2] * m[2][1]) - m[0][1] * (m[1][0] * m[2][2] - m[1][2] * m[2][0])
-            + m[0][2] * (m[1][0] * m[2][1] - m[1][1] * m[2][0])
-    };
-    let whole = determinant(slopes);
-    let solution: [f64; 3] = core::array::from_fn(|column| {
-        let mut replaced = *slopes;
-        for (row, value) in replaced.iter_mut().zip(right) {
-            row[column] = *value;
-        }
-        determinant(&replaced) / whole
-    });
-    solution.iter().all(|value| value.is_finite()).then_some(solution)
 }

@@ -5,6 +5,7 @@ use super::compressor::{Compression, Compressor, CompressorMap, EfficiencyCompre
 use super::line::Line;
 use super::map::{Point, RefrigerantMap};
 use super::metering::{Around, FlashingOrifice, Metering, ShortTube, ThermostaticValve};
+use super::structure::Structure;
 use super::void::VoidFraction;
 use crate::bounds::{self, Bound};
 use crate::error::Error;
@@ -99,6 +100,20 @@ pub struct Parts {
     pub design_drop: f64,
     /// Mass flow at the design point, kg/s.
     pub design_flow: f64,
+    /// Which models of its parts.
+    pub structure: Structure,
+    /// The metering device at the outdoor coil, of a unit that also heats.
+    pub heating_metering: Option<AnyMetering>,
+}
+
+impl Parts {
+    /// Refuses what no unit is made of.
+    pub(super) fn check(&self) -> Result<(), Error> {
+        self.structure.check()?;
+        bounds::AIRFLOW.check(self.indoor_airflow)?;
+        let advice = "give the outdoor airflow in cubic metres a second: without air no heat leaves";
+        bounds::within("outdoor airflow", "m3/s", self.outdoor_airflow, 0.05, 50.0, advice).map(|_| ())
+    }
 }
 
 /// What is wrong, each from 0 (nothing) on; they combine.
@@ -187,6 +202,18 @@ pub struct Conditions {
 }
 
 impl Conditions {
+    /// These conditions moved towards others by a share of the way; the air inside stays as far from saturation as the
+    /// share of the way says.
+    pub(super) fn towards(&self, other: &Self, share: f64) -> Self {
+        let mix = |from: f64, to: f64| from + share * (to - from);
+        Self {
+            outdoor_dry_bulb: mix(self.outdoor_dry_bulb, other.outdoor_dry_bulb),
+            return_dry_bulb: mix(self.return_dry_bulb, other.return_dry_bulb),
+            return_wet_bulb: mix(self.return_wet_bulb, other.return_wet_bulb),
+            ambient_pressure: mix(self.ambient_pressure, other.ambient_pressure),
+        }
+    }
+
     pub(super) fn check(&self) -> Result<(), Error> {
         bounds::AIR_TEMPERATURE.check(self.outdoor_dry_bulb)?;
         bounds::AIR_TEMPERATURE.check(self.return_dry_bulb)?;
