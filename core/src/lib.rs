@@ -28,6 +28,8 @@ mod nearest;
 pub mod quantity;
 pub mod reading;
 pub mod refrigerant;
+#[cfg(feature = "rig")]
+pub mod rig;
 pub mod safety;
 pub mod saturation;
 #[cfg(feature = "text")]

@@ -1,6 +1,8 @@
 //! Shared helpers of the checks.
 
 pub mod estimate;
+pub mod fleet;
+pub mod measured;
 pub mod vectors;
 
 use satline::eos::Model;

@@ -24,6 +24,9 @@ const ARROWS: &[(&str, &[&str])] = &[
     // The air knows nothing of targets: who compares a split with one brings the table along.
     ("air", &[]),
     ("capacity", &["eos"]),
+    // The rig rests on the equations of state alone, never on what is made from them: else one mistake would hide in both
+    // halves of every test. A reading is what it shows.
+    ("rig", &["eos", "reading"]),
     // The catalogue's matches are found as the standing-pressure check judges one refrigerant.
     ("refrigerant", &["identity", "saturation", "eos", "visit"]),
     ("reading", &["saturation"]),
