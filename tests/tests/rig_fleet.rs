@@ -121,6 +121,20 @@ fn every_unit_settles_or_says_why_not() {
                 took = took.min(start.elapsed());
             }
         }
+        times.push(took);
+        let outcome = match &found {
+            Ok(_) => "settled".to_string(),
+            // Anything else would be an error without a reason.
+            Err(error) => format!("{:?}", Stop::of(error).unwrap_or_else(|| panic!("{number} {name}: {error}"))),
+        };
+        if let Ok(found) = &found {
+            for (balance, miss) in balances(map, &unit, &case.faults, found) {
+                assert!(miss.abs() < CLOSED, "{number} {name}: {balance} misses {miss:e}");
+                let most = worst.entry(balance).or_default();
+                *most = most.max(miss.abs());
+            }
+            assert!(sane(found, &case), "{number} {name} {:?} {:?} {found:?}", case.conditions, case.faults);
+        }
         *outcomes.entry(outcome).or_insert(0) += 1;
     }
     times.sort();
