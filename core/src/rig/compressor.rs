@@ -39,7 +39,8 @@ fn isentropic_rise(map: &RefrigerantMap, suction: &Point, discharge_pressure: f6
         }
         Ok(map.vapor_at_entropy(discharge_pressure, entropy)?.enthalpy - from.enthalpy)
     };
-    if suction.quality >= 1.0 {
+    // Only vapour has an entropy here: by the quality alone rounding would decide at the dew point.
+    if suction.entropy.is_some() {
         return rise(suction);
     }
     let dry = map.vapor_at_enthalpy(suction.pressure, map.saturation(suction.pressure)?.vapor_enthalpy)?;
@@ -153,18 +154,26 @@ impl Compressor for Leaking<'_> {
         if self.share == 0.0 {
             return self.sound.run(map, suction, discharge_pressure);
         }
-        // The leak returns at the discharge enthalpy, which itself depends on the leak: a few rounds suffice, as each
-        // brings the share of the leak only.
-        let mut inlet = *suction;
-        let mut found = self.sound.run(map, &inlet, discharge_pressure)?;
-        for _ in 0..60 {
+        // The leak returns at the discharge enthalpy, which itself depends on the leak: the inlet is sought, by secants,
+        // whose mixture with what leaks back is itself.
+        let run = |enthalpy: f64| -> Result<(Compression, f64), Error> {
+            let inlet = map.at_enthalpy(suction.pressure, enthalpy)?;
+            let found = self.sound.run(map, &inlet, discharge_pressure)?;
             let mixed = suction.enthalpy + self.share * (found.discharge_enthalpy - suction.enthalpy);
-            let settled = (mixed - inlet.enthalpy).abs() < 1e-9 * mixed.abs();
-            inlet = map.at_enthalpy(suction.pressure, mixed)?;
-            found = self.sound.run(map, &inlet, discharge_pressure)?;
-            if settled {
+            Ok((found, mixed - enthalpy))
+        };
+        let mut at = suction.enthalpy;
+        let (mut found, mut miss) = run(at)?;
+        let mut next = at + miss;
+        for _ in 0..40 {
+            if miss.abs() < 1e-10 * at.abs() {
                 break;
             }
+            let (before, last) = (at, miss);
+            at = next;
+            (found, miss) = run(at)?;
+            let slope = (miss - last) / (at - before);
+            next = if slope < -0.05 { at - miss / slope } else { at + miss };
         }
         Ok(Compression { mass_flow: found.mass_flow * (1.0 - self.share), ..found })
     }

@@ -47,7 +47,8 @@ pub(super) fn place_of(column: &[f64], value: f64) -> Option<f64> {
     let (low, high) = (*column.get(index - 1)?, *column.get(index)?);
     // Newton's steps on the cubic by its secant: the straight line is already within a few thousandths of a step.
     let mut place = (index - 1) as f64 + (value - low) / (high - low);
-    for _ in 0..6 {
+    // Near saturation, where a column may begin level, they close in slowly.
+    for _ in 0..50 {
         let miss = value - Weights::at(place, column.len()).of(column);
         let ahead = Weights::at(place + 1e-4, column.len()).of(column);
         let slope = (ahead - (value - miss)) / 1e-4;

@@ -42,15 +42,17 @@ pub const HEATING_RATING_CONDITIONS: HeatingConditions = HeatingConditions {
 
 impl HeatingConditions {
     fn check(&self) -> Result<(), Error> {
-        bounds::AIR_TEMPERATURE.check(self.outdoor_dry_bulb)?;
-        bounds::AIR_TEMPERATURE.check(self.return_dry_bulb)?;
+        let advice = "units heat from outdoor air of -30 to 30 °C, room air of 5 to 40 °C";
+        bounds::within("outdoor dry bulb", "K", self.outdoor_dry_bulb, 243.15, 303.15, advice)?;
+        bounds::within("return dry bulb", "K", self.return_dry_bulb, 278.15, 313.15, advice)?;
         bounds::AMBIENT_PRESSURE.check(self.ambient_pressure)?;
         let advice = "air is never drier than dry nor wetter than saturated: check both bulbs";
         let (lower, upper) = (self.outdoor_dry_bulb - 45.0, self.outdoor_dry_bulb);
         bounds::within("outdoor wet bulb", "K", self.outdoor_wet_bulb, lower, upper, advice).map(|_| ())
     }
 
-    fn from_rating(&self, share: f64) -> Self {
+    /// So far on the way from the rating conditions to these.
+    fn on_the_way(&self, share: f64) -> Self {
         let start = HEATING_RATING_CONDITIONS;
         let mix = |from: f64, to: f64| from + share * (to - from);
         Self {
@@ -111,6 +113,7 @@ impl Heating {
             inlet: self.compressor_inlet,
             discharge: self.discharge,
             metering_drop: self.metering_inlet.pressure - self.evaporator.inlet_pressure,
+            flash_gas: self.metering_inlet.quality,
             liquid_share: self.condenser.shares.last().copied().unwrap_or_default(),
         }
     }
@@ -121,20 +124,21 @@ impl<'a> Unit<'a> {
     /// superheat is that asked for, K.
     ///
     /// # Errors
-    /// [`Error::NotAvailable`] where no size of the device does that with the charge there is.
+    /// [`Error::NotAvailable`] where the unit with its charge finds no steady state there.
     pub fn with_heating(&self, superheat: f64) -> Result<Unit<'a>, Error> {
         let sized = |scale: f64| Unit {
             parts: super::unit::Parts { heating_metering: Some(scaled(&self.parts.metering, scale)), ..self.parts },
             ..*self
         };
-        // A larger device leaves less superheat. A size at which nothing settles is too small where it starves.
-        let (mut small, mut large) = (math::ln(0.15), math::ln(4.0));
+        // A larger device leaves less superheat. Where nothing settles, one larger than for cooling floods, one smaller
+        // starves.
+        let (mut small, mut large) = (math::ln(0.2), math::ln(2.5));
         for _ in 0..40 {
             let middle = 0.5 * (small + large);
             let found = sized(math::exp(middle)).solve_heating(&HEATING_RATING_CONDITIONS, &Faults::default());
             let too_large = match &found {
                 Ok(found) => found.evaporator.superheat < superheat,
-                Err(error) => Stop::of(error) == Some(Stop::FloodedCompressor),
+                Err(error) => middle > 0.0 || Stop::of(error) == Some(Stop::FloodedCompressor),
             };
             if too_large {
                 large = middle;
@@ -162,10 +166,10 @@ impl<'a> Unit<'a> {
             });
         };
         let settled = settle(
-            |share| self.heating_guess(&conditions.from_rating(share)),
+            |share| self.heating_guess(&conditions.on_the_way(share)),
             |share, unknowns| {
-                let (on_the_way, fault) = (conditions.from_rating(share), faults.scaled(share));
-                self.heating_misses(unknowns, &metering, &on_the_way, &fault)
+                let (reached, fault) = (conditions.on_the_way(share), faults.scaled(share));
+                self.heating_misses(unknowns, &metering, &reached, &fault)
             },
         );
         let within = |found: &Found<Heating>| self.limit(&found.0.extremes());

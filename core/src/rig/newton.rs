@@ -8,7 +8,7 @@ pub(super) type Unknowns = [f64; 3];
 /// How exactly the three balances close, relatively; and what is still accepted where rounding allows no better.
 const CLOSED: f64 = 1e-9;
 const ACCEPTED: f64 = 1e-7;
-const MOST_ITERATIONS: usize = 40;
+const MOST_ITERATIONS: usize = 25;
 /// Iterations in a row that may each bring less than a tenth before the search is given up.
 const MOST_SLOW: usize = 3;
 /// Steps of the difference quotients.
@@ -19,18 +19,32 @@ const LONGEST: Unknowns = [0.2, 0.2, 1.5];
 /// Where all balances close: the state, the unknowns and the largest miss left.
 pub(super) type Found<S> = (S, Unknowns, f64);
 
+/// How a search goes on.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+enum Manner {
+    /// Each step must close the balances better.
+    Careful,
+    /// A step may open them some: past a kink, where liquid begins to boil, the way down may first lead up.
+    Bold,
+    /// Careful, and where no step helps, along slopes that look further.
+    Thorough,
+}
+
+/// How many times more a bold step may leave of the squares.
+const BOLD: f64 = 30.0;
+
 /// How the steps of the difference quotients are stretched in turn where no step along the slopes closes better: where
 /// liquid begins to boil or a valve closes, the balances have a kink, and the slopes of one side do not show the other.
 const STRETCHES: [f64; 5] = [1.0, -1.0, -1e3, 1e3, 1e4];
 
 /// Newton's method with difference quotients, each step shortened until the balances close better. None where it
-/// comes to rest without closing. A thorough search looks beyond kinks too.
+/// comes to rest without closing.
 ///
 /// # Errors
 /// Those of the balances at the start.
 fn newton<S: Copy>(
     start: Unknowns,
-    thorough: bool,
+    manner: Manner,
     misses_at: impl Fn(&Unknowns) -> Result<([f64; 3], S), Error>,
 ) -> Result<Option<Found<S>>, Error> {
     let mut at = start;
@@ -41,15 +55,16 @@ fn newton<S: Copy>(
         if size < CLOSED {
             return Ok(Some((state, at, size)));
         }
-        let tried = if thorough { STRETCHES.len() } else { 1 };
+        let tried = if manner == Manner::Thorough { STRETCHES.len() } else { 1 };
+        let allowed = if manner == Manner::Bold { BOLD * squares(&misses) } else { squares(&misses) };
         let closer = STRETCHES.into_iter().take(tried).find_map(|stretch| {
             let step = solve_three(&slopes(&at, &misses, stretch, &misses_at)?, &misses)?;
-            search(&at, &step, squares(&misses), &misses_at)
+            search(&at, &step, allowed, &misses_at)
         });
         let Some(next) = closer else { break };
         slow = if squares(&next.1) > 0.81 * squares(&misses) { slow + 1 } else { 0 };
         (at, misses, state) = next;
-        if slow > MOST_SLOW {
+        if slow > MOST_SLOW && manner != Manner::Bold {
             break;
         }
     }
@@ -79,28 +94,22 @@ fn search<S>(
 }
 
 /// Shortest step of the way from the rating point.
-const SHORTEST_STEP: f64 = 1e-2;
+const SHORTEST_STEP: f64 = 1.5e-2;
 
 /// Where to begin, as moves from a guess.
-const STARTS: [Unknowns; 8] = [
-    [0.0, 0.0, 0.0],
-    [-0.15, 0.1, 0.5],
-    [0.1, -0.1, -0.5],
-    [-0.3, 0.2, 1.0],
-    [-0.4, 0.0, 1.5],
-    [0.15, 0.2, -0.8],
-    [0.1, 0.0, -2.5],
-    [-0.8, -0.1, 2.5],
-];
+const STARTS: [Unknowns; 5] =
+    [[0.0, 0.0, 0.0], [-0.3, 0.2, 1.0], [0.1, 0.0, -2.5], [0.1, -0.1, -0.5], [-0.8, -0.1, 2.5]];
 
 fn from_many<S: Copy>(
     guess: &Unknowns,
-    thorough: bool,
+    manner: Manner,
     misses_at: impl Fn(&Unknowns) -> Result<([f64; 3], S), Error>,
 ) -> Option<Found<S>> {
-    STARTS.into_iter().find_map(|shift| {
+    // Bold searches reach far by themselves.
+    let tried = if manner == Manner::Bold { 3 } else { 5 };
+    STARTS.into_iter().take(tried).find_map(|shift| {
         let start = core::array::from_fn(|place| guess[place] + shift[place]);
-        newton(start, thorough, &misses_at).ok().flatten()
+        newton(start, manner, &misses_at).ok().flatten()
     })
 }
 
@@ -113,15 +122,18 @@ pub(super) fn settle<S: Copy>(
     guess: impl Fn(f64) -> Unknowns,
     misses_at: impl Fn(f64, &Unknowns) -> Result<([f64; 3], S), Error>,
 ) -> Result<Found<S>, Option<Found<S>>> {
-    if let Some(found) = from_many(&guess(1.0), false, |unknowns| misses_at(1.0, unknowns)) {
+    let at_once = |manner| from_many(&guess(1.0), manner, |unknowns| misses_at(1.0, unknowns));
+    if let Some(found) = at_once(Manner::Careful).or_else(|| at_once(Manner::Bold)) {
         return Ok(found);
     }
-    let mut last = from_many(&guess(0.0), true, |unknowns| misses_at(0.0, unknowns)).ok_or(None)?;
+    let mut last = from_many(&guess(0.0), Manner::Thorough, |unknowns| misses_at(0.0, unknowns)).ok_or(None)?;
     let (mut reached, mut step) = (0.0, 0.25);
     let mut slope = [0.0; 3];
     while reached < 1.0 {
         let next = f64::min(reached + step, 1.0);
-        let at = |start| newton(start, true, |unknowns| misses_at(next, unknowns)).ok().flatten();
+        // A long step that needs a thorough search is better shortened.
+        let manner = if step > 0.05 { Manner::Careful } else { Manner::Thorough };
+        let at = |start| newton(start, manner, |unknowns| misses_at(next, unknowns)).ok().flatten();
         let ahead = core::array::from_fn(|place| last.1[place] + (next - reached) * slope[place]);
         match at(ahead).or_else(|| at(last.1)) {
             Some(found) => {
@@ -129,7 +141,7 @@ pub(super) fn settle<S: Copy>(
                 (reached, last) = (next, found);
                 step *= 1.6;
             }
-            None => step *= 0.4,
+            None => step *= 0.35,
         }
         if step < SHORTEST_STEP {
             return Err(Some(last));

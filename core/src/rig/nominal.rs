@@ -41,9 +41,9 @@ impl EfficiencyClass {
     #[must_use]
     pub const fn compressor_efficiency(self) -> f64 {
         match self {
-            Self::Basic => 0.64,
-            Self::Standard => 0.68,
-            Self::High => 0.72,
+            Self::Basic => 0.66,
+            Self::Standard => 0.70,
+            Self::High => 0.75,
         }
     }
 
@@ -51,9 +51,9 @@ impl EfficiencyClass {
     #[must_use]
     pub const fn condenser_volume(self) -> f64 {
         match self {
-            Self::Basic => 2.5e-7,
-            Self::Standard => 3.0e-7,
-            Self::High => 3.8e-7,
+            Self::Basic => 4.0e-7,
+            Self::Standard => 5.0e-7,
+            Self::High => 6.3e-7,
         }
     }
 }
@@ -75,6 +75,8 @@ impl LineSet {
 /// Bores of hard and annealed copper tube, m (ASTM B280: 1/4 to 1 3/8 in outside).
 const BORES: [f64; 8] = [0.004_83, 0.006_30, 0.007_92, 0.010_92, 0.013_84, 0.017_02, 0.019_94, 0.026_04];
 const WIDEST: f64 = 0.032_13;
+/// Inside volume of the evaporator by capacity, m³/W.
+const EVAPORATOR_VOLUME: f64 = 3.2e-7;
 /// Velocities that lines are chosen for, m/s: liquid slow enough against hammer, vapour fast enough to carry oil.
 const LIQUID_VELOCITY: f64 = 1.4;
 const VAPOR_VELOCITY: f64 = 9.5;
@@ -131,6 +133,7 @@ impl Rating {
             condensing_over_ambient: over,
             compressor_efficiency: class.compressor_efficiency(),
             condenser_volume: class.condenser_volume(),
+            evaporator_volume: EVAPORATOR_VOLUME,
             liquid_line: [bore(mass_flow / liquid.liquid_density, LIQUID_VELOCITY), line_set.length, line_set.lift],
             suction_line: [bore(mass_flow / vapor.vapor_density, VAPOR_VELOCITY), line_set.length],
             ..usual

@@ -19,6 +19,8 @@ const WETTEST_SUCTION: f64 = 0.7;
 const HOTTEST_DISCHARGE_K: f64 = 438.15;
 /// Least pressure ratio at which compressors and metering devices are described.
 const LEAST_RATIO: f64 = 1.1;
+/// More vapour than this before the metering device is beyond what the laws of the devices were made for.
+const MOST_FLASH_GAS: f64 = 0.35;
 /// Share of the condensing coil that is liquid when it is called full: above, a little more charge lifts the pressure
 /// without end.
 const FULL_CONDENSER: f64 = 0.6;
@@ -77,6 +79,8 @@ pub(super) struct Extremes {
     pub discharge: Point,
     /// Pressure drop over the metering device, Pa.
     pub metering_drop: f64,
+    /// Vapour's share before it.
+    pub flash_gas: f64,
     /// Share of the condensing coil with liquid only.
     pub liquid_share: f64,
 }
@@ -93,6 +97,7 @@ impl Steady {
             inlet: self.compressor_inlet,
             discharge: self.discharge,
             metering_drop: self.metering_inlet.pressure - self.evaporator.inlet_pressure,
+            flash_gas: self.metering_inlet.quality,
             liquid_share: self.condenser.shares.last().copied().unwrap_or_default(),
         }
     }
@@ -138,6 +143,8 @@ impl Unit<'_> {
             Some(Stop::FloodedCompressor)
         } else if state.ratio() < LEAST_RATIO || state.metering_drop <= 0.0 {
             Some(Stop::NoLift)
+        } else if state.flash_gas > MOST_FLASH_GAS {
+            Some(Stop::NoLiquid)
         } else if state.inlet.pressure < LOWEST_SUCTION_PA {
             Some(Stop::LowPressure)
         } else if state.discharge.temperature > HOTTEST_DISCHARGE_K {
@@ -160,6 +167,8 @@ impl Unit<'_> {
             Stop::FloodedCompressor
         } else if state.ratio() < LEAST_RATIO + 0.15 {
             Stop::NoLift
+        } else if state.flash_gas > 0.7 * MOST_FLASH_GAS {
+            Stop::NoLiquid
         } else if state.inlet.pressure < 2.2 * LOWEST_SUCTION_PA {
             Stop::LowPressure
         } else {

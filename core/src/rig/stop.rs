@@ -15,18 +15,21 @@ pub enum Stop {
     FloodedCompressor,
     /// The outdoor air is so cold against the indoor air that nothing drives liquid through the metering device.
     NoLift,
+    /// So little liquid reaches the metering device that the charge is below what the unit can run with.
+    NoLiquid,
     /// No steady state was found, and none of the above was near.
     NoBalance,
 }
 
 impl Stop {
     /// All reasons.
-    pub const ALL: [Self; 6] = [
+    pub const ALL: [Self; 7] = [
         Self::LowPressure,
         Self::HighPressure,
         Self::HotDischarge,
         Self::FloodedCompressor,
         Self::NoLift,
+        Self::NoLiquid,
         Self::NoBalance,
     ];
 
@@ -48,6 +51,9 @@ impl Stop {
             }
             Self::NoLift => {
                 "the outdoor air is too cold against the indoor air: nothing drives liquid through the metering device"
+            }
+            Self::NoLiquid => {
+                "next to no liquid reaches the metering device: the charge is below what the unit can start and run with"
             }
             Self::NoBalance => "no steady state was found: choose milder conditions or a fault less severe",
         }
