@@ -314,6 +314,12 @@ bounds! {
     /// Mass of refrigerant per length of line set.
     CHARGE_PER_LENGTH = "charge per length of line set" ["kg/m"] 0.0 .. 30.0,
         "give kilograms per metre: 1 oz/ft is 0.0930 kg/m, and 100 g/m is 0.1";
+    /// Length of one step of the rig's time.
+    TIME_STEP = "time step" ["s"] 1e-3 .. 10.0,
+        "give the time since the last step; the rig is made for steps of about 1 s";
+    /// Refrigerant that the rig's unit gains, or, negative, loses.
+    CHARGING_RATE = "charging rate" ["kg/s"] -0.1 .. 0.1,
+        "give what goes in each second, negative for what is taken out: a hose passes less than 0.1 kg/s";
     /// Time since the last change to the unit.
     MINUTES = "time since the last change" ["min"] 0.0 .. 1e6,
         "give minutes since start, or since charge or airflow were last changed";

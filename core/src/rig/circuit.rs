@@ -7,6 +7,7 @@ use super::moist::Air;
 use super::newton::Unknowns;
 use super::steady::{Steady, Unit};
 use super::stop::Stop;
+use super::stores::Stores;
 use super::structure::{Circuits, Condenser, Evaporator, Streams};
 use super::unit::{AnyMetering, Conditions, Faults, LOOSE_BULB_K};
 use crate::error::Error;
@@ -20,12 +21,14 @@ pub(super) const GAS_SPACE: f64 = 0.7;
 pub(super) const ENTHALPY_SCALE: f64 = 1e4;
 
 impl Unit<'_> {
-    /// How far each balance is from closing, relatively, and the state that was tried.
+    /// How far each balance is from closing, relatively, and the state that was tried; with what the parts store while
+    /// the unit is not at rest in its course.
     pub(super) fn misses(
         &self,
         unknowns: &Unknowns,
         conditions: &Conditions,
         faults: &Faults,
+        stores: Option<&Stores>,
     ) -> Result<([f64; 3], Steady), Error> {
         let (map, parts) = (self.map, &self.parts);
         let structure = &parts.structure;
@@ -43,6 +46,11 @@ impl Unit<'_> {
         if !(mass_flow > 0.0) {
             return Err(Stop::NoBalance.error());
         }
+
+        let discharge_enthalpy = match stores {
+            Some(stores) => stores.past_shell(map, total_pressure, discharge_enthalpy, mass_flow)?,
+            None => discharge_enthalpy,
+        };
 
         // Discharge line, condenser, to the liquid port.
         let outdoor = Air::from_dew_point(conditions.outdoor_dry_bulb, 283.15, conditions.ambient_pressure);
@@ -63,6 +71,7 @@ impl Unit<'_> {
             air: outdoor,
             dry_air: outdoor_air,
             void: parts.void,
+            metal: stores.map_or(Ok(0.0), |stores| stores.condenser_heat(map, discharge_pressure))?,
         };
         let condensed = structure.condenser.condense(&parts.condenser, map, &streams)?;
         let (liquid_pressure, liquid_enthalpy, outlet_charge) = parts.condenser_outlet.liquid(
@@ -98,13 +107,21 @@ impl Unit<'_> {
         let supply = Air { temperature: conditions.return_dry_bulb - 10.0, ..air };
         let indoor_air = airflow * supply.dry_density();
         let entering_air = structure.return_duct.entering(&air, &outdoor, indoor_air);
+        let (metal, carried) = match stores {
+            Some(stores) => (
+                stores.evaporator_heat(map, coil_pressure)?,
+                stores.carried_heat(map, coil_pressure, metering_enthalpy)?,
+            ),
+            None => (0.0, 0.0),
+        };
         let streams = Streams {
             pressure: coil_pressure,
-            enthalpy: metering_enthalpy,
+            enthalpy: metering_enthalpy - carried / mass_flow,
             mass_flow,
             air: entering_air,
             dry_air: indoor_air,
             void: parts.void,
+            metal,
         };
         let circuits = Circuits { imbalance: structure.air_imbalance };
         let evaporated = circuits.evaporate(&parts.evaporator, map, &streams)?;
@@ -115,11 +132,11 @@ impl Unit<'_> {
             AnyMetering::Valve(_) => LOOSE_BULB_K * faults.metering_overfeeding,
             _ => 0.0,
         };
-        let around = Around {
-            inlet: before,
-            outlet_pressure: evaporated.inlet_pressure,
-            bulb_superheat: evaporated.superheat + loose,
+        let felt = match stores {
+            Some(stores) => stores.bulb_superheat(map, coil_pressure, evaporated.superheat)?,
+            None => evaporated.superheat,
         };
+        let around = Around { inlet: before, outlet_pressure: evaporated.inlet_pressure, bulb_superheat: felt + loose };
         let wider = match parts.metering {
             AnyMetering::Valve(_) => 1.0,
             _ => 1.0 + faults.metering_overfeeding,
@@ -129,24 +146,20 @@ impl Unit<'_> {
         let shell_charge = parts.shell_volume * inlet.density;
         let kept_back = structure.accumulator.charge(map, suction_pressure, inlet.quality, inlet.density)?;
         let tuning = parts.tuning.constant + parts.tuning.slope * (condensed.shares[2] - parts.tuning.at_share);
-        let charge = condensed.charge
-            + evaporated.charge
-            + discharge_charge
-            + outlet_charge
-            + liquid_charge
-            + line_charge
-            + inlet_charge
-            + shell_charge
-            + kept_back
-            + tuning;
-        let inside = self.nameplate_charge * (1.0 - faults.undercharge + faults.overcharge);
+        let low_side_charge = evaporated.charge + line_charge + inlet_charge + shell_charge + kept_back;
+        let charge = low_side_charge + condensed.charge + discharge_charge + outlet_charge + liquid_charge + tuning;
+        let (inside, gathering) = match stores {
+            Some(stores) => (stores.inside, stores.gathering(low_side_charge)),
+            None => (self.nameplate_charge * (1.0 - faults.undercharge + faults.overcharge), 0.0),
+        };
 
-        let shut = match parts.metering {
-            AnyMetering::Valve(valve) => valve.short_of_opening(around.bulb_superheat),
+        // In motion a valve may well be shut for a while.
+        let shut = match (parts.metering, stores) {
+            (AnyMetering::Valve(valve), None) => valve.short_of_opening(around.bulb_superheat),
             _ => 0.0,
         };
         let misses = [
-            (passed - mass_flow) / mass_flow - 0.1 * shut,
+            (passed - gathering - mass_flow) / mass_flow - 0.1 * shut,
             (evaporated.enthalpy - coil_enthalpy) / 1e5,
             (charge - inside) / inside,
         ];
@@ -163,6 +176,7 @@ impl Unit<'_> {
             capacity: evaporated.heat,
             sensible_capacity: evaporated.sensible_heat,
             charge,
+            low_side_charge,
             compressor_inlet: inlet,
             discharge: Point { pressure: total_pressure, ..gas },
             vapor_port: map.at_enthalpy(port_pressure, port_enthalpy)?,
@@ -201,7 +215,7 @@ impl Unit<'_> {
         conditions: &Conditions,
         faults: &Faults,
     ) -> Result<f64, Error> {
-        Ok(self.misses(unknowns, conditions, faults)?.1.charge)
+        Ok(self.misses(unknowns, conditions, faults, None)?.1.charge)
     }
 
     /// Inside volume of the whole unit, m³.

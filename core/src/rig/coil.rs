@@ -35,6 +35,9 @@ const AIR_EXPONENT: f64 = 0.5;
 const SINGLE_PHASE_EXPONENT: f64 = 0.8;
 const TWO_PHASE_EXPONENT: f64 = 0.4;
 
+/// How round the corner is between metal that takes heat from gas and metal that does not, W.
+const METAL_CORNER_W: f64 = 200.0;
+
 /// What one kelvin between refrigerant and entering air is worth to the air of the whole coil, W/K.
 pub(super) struct Reach {
     pub(super) two_phase: f64,
@@ -99,7 +102,9 @@ pub struct Condensed {
     pub charge: f64,
 }
 
-/// Lets hot gas at a pressure and enthalpy condense against air.
+/// Lets hot gas at a pressure and enthalpy condense against air, while the coil's metal takes heat too, in W if all of it
+/// held condensing refrigerant (0 at rest). Metal around liquid follows the air; metal around hot gas takes as much as
+/// elsewhere, and gives nothing back worth mentioning, as gas below the temperature of its metal condenses.
 ///
 /// # Errors
 /// States outside the map.
@@ -109,8 +114,8 @@ pub(super) fn condense(
     void: VoidFraction,
     (pressure, enthalpy): (f64, f64),
     mass_flow: f64,
-    air: &Air,
-    dry_air: f64,
+    (air, dry_air): (&Air, f64),
+    metal: f64,
 ) -> Result<Condensed, Error> {
     let inlet = map.saturation(pressure)?;
     let drop = coil.pressure_drop(mass_flow, &inlet);
@@ -119,6 +124,8 @@ pub(super) fn condense(
     let reach = coil.reach(mass_flow, dry_air, rate);
     let ambient = air.temperature;
 
+    // A rounded corner at no heat, so that the balances have none there.
+    let gas_metal = 0.5 * (metal + math::sqrt(metal * metal + METAL_CORNER_W * METAL_CORNER_W) - METAL_CORNER_W);
     // Desuperheating, with the mean heat capacity of the gas.
     let (mut left, mut desuperheat, mut gas_charge) = (1.0, 0.0, 0.0);
     let mut entering = enthalpy;
@@ -126,19 +133,21 @@ pub(super) fn condense(
         let hot = map.vapor_at_enthalpy(saturation.pressure, enthalpy)?;
         let span = (hot.temperature - saturation.dew_temperature).max(1e-9);
         let gas = mass_flow * (enthalpy - saturation.vapor_enthalpy) / span;
-        let ends = (hot.temperature - ambient, saturation.dew_temperature - ambient);
+        // Where metal takes heat as well, gas cools as against colder air.
+        let sink = ambient - gas_metal / reach.single_phase;
+        let ends = (hot.temperature - sink, saturation.dew_temperature - sink);
         // Against air warmer than the dew point the gas never reaches it.
         desuperheat = if ends.1 > 0.0 { gas / reach.single_phase * math::ln(ends.0 / ends.1) } else { f64::INFINITY };
         entering = saturation.vapor_enthalpy;
         let mean = 0.5 * (hot.density + saturation.vapor_density);
         if desuperheat >= 1.0 {
-            let cooled = ambient + ends.0 * math::exp(-reach.single_phase / gas);
+            let cooled = sink + ends.0 * math::exp(-reach.single_phase / gas);
             let heat = gas * (hot.temperature - cooled);
             return Ok(Condensed {
                 heat,
                 enthalpy: enthalpy - heat / mass_flow,
                 pressure: pressure - drop,
-                air_temperature: ambient + heat / rate,
+                air_temperature: ambient + (heat - gas_metal) / rate,
                 surface_temperature: saturation.middle_temperature,
                 shares: [1.0, 0.0, 0.0],
                 charge: coil.volume * mean,
@@ -151,7 +160,7 @@ pub(super) fn condense(
     // Condensing.
     let latent = saturation.vapor_enthalpy - saturation.liquid_enthalpy;
     let quality = ((entering - saturation.liquid_enthalpy) / latent).clamp(0.0, 1.0);
-    let passes = reach.two_phase * (saturation.mean_temperature(0.0, quality) - ambient);
+    let passes = reach.two_phase * (saturation.mean_temperature(0.0, quality) - ambient) + metal;
     let wanted = mass_flow * quality * latent;
     let condensing = if passes > 0.0 { wanted / passes } else { f64::INFINITY };
     if condensing >= left {
@@ -163,7 +172,7 @@ pub(super) fn condense(
             heat: mass_flow * (enthalpy - out),
             enthalpy: out,
             pressure: pressure - drop,
-            air_temperature: ambient + mass_flow * (enthalpy - out) / rate,
+            air_temperature: ambient + (mass_flow * (enthalpy - out) - desuperheat * gas_metal - left * metal) / rate,
             surface_temperature: saturation.middle_temperature,
             shares: [desuperheat, left, 0.0],
             charge: coil.volume * (gas_charge + left * density),
@@ -185,7 +194,7 @@ pub(super) fn condense(
         heat,
         enthalpy: out,
         pressure: pressure - drop,
-        air_temperature: ambient + heat / rate,
+        air_temperature: ambient + (heat - desuperheat * gas_metal - condensing * metal) / rate,
         surface_temperature: saturation.middle_temperature,
         shares: [desuperheat, condensing, left],
         charge: coil.volume * charge,
@@ -230,6 +239,20 @@ pub(super) fn evaporate(
     air: &Air,
     dry_air: f64,
 ) -> Result<Evaporated, Error> {
+    evaporate_cooling(coil, map, void, (outlet_pressure, enthalpy), mass_flow, (air, dry_air), 0.0)
+}
+
+/// The same while the coil's metal gives heat too, in W if all of it held boiling refrigerant: metal elsewhere follows
+/// the air. Heat and capacity are the air's.
+pub(super) fn evaporate_cooling(
+    coil: &Coil,
+    map: &RefrigerantMap,
+    void: VoidFraction,
+    (outlet_pressure, enthalpy): (f64, f64),
+    mass_flow: f64,
+    (air, dry_air): (&Air, f64),
+    metal: f64,
+) -> Result<Evaporated, Error> {
     let outlet = map.saturation(outlet_pressure)?;
     let flashed = (enthalpy - outlet.liquid_enthalpy) / (outlet.vapor_enthalpy - outlet.liquid_enthalpy);
     let drop = coil.evaporating_drop(mass_flow, &outlet, flashed);
@@ -253,7 +276,7 @@ pub(super) fn evaporate(
     };
     let transfer = 1.0 / (capacity / reach.air + slope / reach.two_phase_refrigerant);
     let wet = dry_air * (1.0 - math::exp(-transfer / dry_air)) * (air.enthalpy() - film);
-    let passes = dry.max(wet);
+    let passes = dry.max(wet) + metal;
     let is_wet = wet > dry;
 
     let wanted = mass_flow * (saturation.vapor_enthalpy - enthalpy);
@@ -303,7 +326,7 @@ pub(super) fn evaporate(
         if share > 0.0 { share * void.mean_density(&saturation, quality.clamp(0.0, 1.0), end.min(1.0)) } else { 0.0 };
 
     // The air of both parts, mixed.
-    let heat = mass_flow * (out - enthalpy);
+    let heat = mass_flow * (out - enthalpy) - share * metal;
     let dried = share * (air.humidity_ratio - moist_humidity);
     // Enthalpy balance decides the temperature, so that the air loses just what the refrigerant takes.
     let humidity_ratio = air.humidity_ratio - dried;

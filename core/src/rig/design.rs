@@ -205,6 +205,7 @@ impl<'a> Unit<'a> {
                 air: outdoor,
                 dry_air: outdoor_air,
                 void: rating.void,
+                metal: 0.0,
             };
             rating.structure.condenser.condense(&condenser_of(conductance), map, &streams)
         };

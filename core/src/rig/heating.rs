@@ -220,7 +220,8 @@ impl<'a> Unit<'a> {
         let indoor_dry = parts.indoor_airflow * share * room.dry_density();
         let entering = structure.return_duct.entering(&room, &outdoor, indoor_dry);
         let void = parts.void;
-        let streams = Streams { pressure: p, enthalpy: h, mass_flow, air: entering, dry_air: indoor_dry, void };
+        let streams =
+            Streams { pressure: p, enthalpy: h, mass_flow, air: entering, dry_air: indoor_dry, void, metal: 0.0 };
         let condensed = structure.condenser.condense(&parts.evaporator, map, &streams)?;
 
         // Liquid back to the outdoor coil: what rises in cooling falls now.
@@ -234,7 +235,8 @@ impl<'a> Unit<'a> {
             parts.condenser_outlet.liquid(map, (liquid_p, liquid_h), mass_flow, ambient, 0.0)?;
         let before = map.at_enthalpy(p, h)?;
         let outdoor_dry = parts.outdoor_airflow * (1.0 - faults.restricted_condenser_air) * outdoor.dry_density();
-        let streams = Streams { pressure: suction, enthalpy: h, mass_flow, air: outdoor, dry_air: outdoor_dry, void };
+        let streams =
+            Streams { pressure: suction, enthalpy: h, mass_flow, air: outdoor, dry_air: outdoor_dry, void, metal: 0.0 };
         let evaporated = Circuits { imbalance: 0.0 }.evaporate(&parts.condenser, map, &streams)?;
 
         // The metering device.

@@ -8,14 +8,14 @@ use crate::error::Error;
 /// Lets hot gas condense in a coil of one effectiveness: all heat down to the bubble point passes at the condensing
 /// temperature, whatever part of the coil is left is a pool of liquid of one temperature.
 pub(super) fn condense_lumped(coil: &Coil, map: &RefrigerantMap, streams: &Streams) -> Result<Condensed, Error> {
-    let Streams { pressure, enthalpy, mass_flow, air, dry_air, void } = *streams;
+    let Streams { pressure, enthalpy, mass_flow, air, dry_air, void, metal } = *streams;
     let drop = coil.pressure_drop(mass_flow, &map.saturation(pressure)?);
     let saturation = map.saturation(pressure - 0.5 * drop)?;
     let rate = dry_air * air.heat_capacity();
     let reach = coil.reach(mass_flow, dry_air, rate);
     let latent = saturation.vapor_enthalpy - saturation.liquid_enthalpy;
     let quality = ((enthalpy - saturation.liquid_enthalpy) / latent).clamp(0.0, 1.0);
-    let passes = reach.two_phase * (saturation.mean_temperature(0.0, quality) - air.temperature);
+    let passes = reach.two_phase * (saturation.mean_temperature(0.0, quality) - air.temperature) + metal;
     let wanted = mass_flow * (enthalpy - saturation.liquid_enthalpy);
     let condensing = if passes > 0.0 { wanted / passes } else { f64::INFINITY };
 
@@ -39,7 +39,7 @@ pub(super) fn condense_lumped(coil: &Coil, map: &RefrigerantMap, streams: &Strea
         heat,
         enthalpy: out,
         pressure: pressure - drop,
-        air_temperature: air.temperature + heat / rate,
+        air_temperature: air.temperature + (heat - share * metal) / rate,
         surface_temperature: saturation.middle_temperature,
         shares: [0.0, share, 1.0 - share],
         charge: coil.volume * density,

@@ -21,7 +21,7 @@ pub(super) type Found<S> = (S, Unknowns, f64);
 
 /// How a search goes on.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-enum Manner {
+pub(super) enum Manner {
     /// Each step must close the balances better.
     Careful,
     /// A step may open them some: past a kink, where liquid begins to boil, the way down may first lead up.
@@ -42,7 +42,7 @@ const STRETCHES: [f64; 5] = [1.0, -1.0, -1e3, 1e3, 1e4];
 ///
 /// # Errors
 /// Those of the balances at the start.
-fn newton<S: Copy>(
+pub(super) fn newton<S: Copy>(
     start: Unknowns,
     manner: Manner,
     misses_at: impl Fn(&Unknowns) -> Result<([f64; 3], S), Error>,

@@ -12,7 +12,7 @@ use crate::error::Error;
 use crate::math;
 
 /// Below this suction pressure a unit stops: its low-pressure switch, or ice.
-const LOWEST_SUCTION_PA: f64 = 120e3;
+pub(super) const LOWEST_SUCTION_PA: f64 = 120e3;
 /// Wetter suction than this is not compressed as the compressors of the rig know it.
 const WETTEST_SUCTION: f64 = 0.7;
 /// Hottest discharge, K: at some 135 °C at the shell oil breaks down (common practice: 225 °F on the line is the limit).
@@ -40,6 +40,8 @@ pub struct Steady {
     pub sensible_capacity: f64,
     /// Refrigerant inside, kg.
     pub charge: f64,
+    /// The part of it between the metering device and the compressor's cylinders, kg.
+    pub low_side_charge: f64,
     /// At the compressor's inlet.
     pub compressor_inlet: Point,
     /// At its outlet, with what non-condensables add to the pressure.
@@ -129,7 +131,7 @@ impl Unit<'_> {
             |share| self.guess(&between(share).0),
             |share, unknowns| {
                 let (on_the_way, fault) = between(share);
-                self.misses(unknowns, &on_the_way, &fault)
+                self.misses(unknowns, &on_the_way, &fault, None)
             },
         );
         let within = |found: &Found<Steady>| self.limit(&found.0.extremes());

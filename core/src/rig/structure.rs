@@ -2,7 +2,7 @@
 //!
 //! The default of every choice is what the rig is tuned with, and leaves every other number as it is to the last bit.
 
-use super::coil::{Coil, Condensed, Evaporated, condense, evaporate};
+use super::coil::{Coil, Condensed, Evaporated, condense, evaporate_cooling};
 use super::lumped::condense_lumped;
 use super::map::RefrigerantMap;
 use super::moist::Air;
@@ -25,6 +25,9 @@ pub struct Streams {
     pub dry_air: f64,
     /// How liquid and vapour share the coil.
     pub void: VoidFraction,
+    /// Heat that the coil's metal takes from refrigerant that condenses, or gives to refrigerant that boils, in W if all of
+    /// the coil held both phases; 0 at rest.
+    pub metal: f64,
 }
 
 /// A model of a coil that condenses.
@@ -57,9 +60,11 @@ pub enum CondenserModel {
 
 impl Condenser for CondenserModel {
     fn condense(&self, coil: &Coil, map: &RefrigerantMap, streams: &Streams) -> Result<Condensed, Error> {
-        let Streams { pressure, enthalpy, mass_flow, air, dry_air, void } = streams;
+        let Streams { pressure, enthalpy, mass_flow, air, dry_air, void, metal } = streams;
         match self {
-            Self::MovingBoundary => condense(coil, map, *void, (*pressure, *enthalpy), *mass_flow, air, *dry_air),
+            Self::MovingBoundary => {
+                condense(coil, map, *void, (*pressure, *enthalpy), *mass_flow, (air, *dry_air), *metal)
+            }
             Self::Lumped => condense_lumped(coil, map, streams),
         }
     }
@@ -74,10 +79,10 @@ pub struct Circuits {
 
 impl Evaporator for Circuits {
     fn evaporate(&self, coil: &Coil, map: &RefrigerantMap, streams: &Streams) -> Result<Evaporated, Error> {
-        let Streams { pressure, enthalpy, mass_flow, air, dry_air, void } = streams;
+        let Streams { pressure, enthalpy, mass_flow, air, dry_air, void, metal } = streams;
         let ends = (*pressure, *enthalpy);
         if self.imbalance == 0.0 {
-            return evaporate(coil, map, *void, ends, *mass_flow, air, *dry_air);
+            return evaporate_cooling(coil, map, *void, ends, *mass_flow, (air, *dry_air), *metal);
         }
         let half = Coil {
             air_conductance: 0.5 * coil.air_conductance,
@@ -89,7 +94,9 @@ impl Evaporator for Circuits {
             // Half the flow through tubes half as many: the same drop.
             drop: 4.0 * coil.drop,
         };
-        let one = |share: f64| evaporate(&half, map, *void, ends, 0.5 * mass_flow, air, share * dry_air);
+        let one = |share: f64| {
+            evaporate_cooling(&half, map, *void, ends, 0.5 * mass_flow, (air, share * dry_air), 0.5 * metal)
+        };
         let shares = (0.5 * (1.0 + self.imbalance), 0.5 * (1.0 - self.imbalance));
         let (rich, poor) = (one(shares.0)?, one(shares.1)?);
         let mean = |of: fn(&Evaporated) -> f64| 0.5 * (of(&rich) + of(&poor));
