@@ -20,6 +20,61 @@ _Told = tuple[_Pair | None, tuple[str, str] | None]
 _Chart = tuple[str, tuple[str, list[float]], tuple[str, list[float]] | None, list[float]]
 
 @final
+class RigUnit:
+    """A unit of the rig; see satline.rig."""
+
+    def __new__(
+        cls,
+        refrigerant: Refrigerant,
+        nominal_capacity_w: float,
+        words: tuple[str, str, str, str, str],
+        line_set: tuple[float, float],
+        air_imbalance: float,
+        extras: tuple[tuple[float, float], tuple[float, float, float]],
+    ) -> RigUnit: ...
+    @property
+    def nameplate_charge_kg(self) -> float: ...
+    @property
+    def rated_subcooling_k(self) -> float | None: ...
+    @property
+    def design_airflow_m3_s(self) -> float: ...
+    @property
+    def design_mass_flow_kg_s(self) -> float: ...
+    @property
+    def line_diameters_m(self) -> tuple[float, float]: ...
+    def solve(self, conditions: list[Any], faults: dict[str, Any]) -> RigState | dict[str, Any]: ...
+
+@final
+class RigState:
+    """A state of a unit of the rig; see satline.rig."""
+
+    def parts(self) -> dict[str, Any]: ...
+    def reading(self, sensors: str, seed: int) -> tuple[dict[str, float], dict[str, dict[str, float]]]: ...
+
+@final
+class RigMotion:
+    """A unit of the rig in time; see satline.rig."""
+
+    def __new__(
+        cls,
+        unit: RigUnit,
+        settled: bool,
+        first: tuple[list[float], dict[str, float], float, bool],
+        instruments: tuple[str, int],
+    ) -> RigMotion: ...
+    def step(self, seconds: float, given: tuple[list[float], dict[str, float], float, bool]) -> dict[str, Any]: ...
+    def now(self) -> dict[str, Any]: ...
+    def reading(self) -> tuple[dict[str, float], dict[str, dict[str, float]]]: ...
+    def run(
+        self,
+        seconds: float,
+        step: float,
+        first: tuple[list[float], dict[str, float], float, bool],
+        schedule: list[tuple[float, tuple[list[float], dict[str, float], float, bool]]],
+        shown: bool,
+    ) -> dict[str, Any]: ...
+
+@final
 class Tube:
     """A tube of a line set; see satline.lineset."""
 

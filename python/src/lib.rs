@@ -11,6 +11,9 @@ mod line_pressure;
 mod lineset;
 mod raise;
 mod refrigerant;
+mod rig;
+mod rig_motion;
+mod rig_state;
 mod safety;
 mod state;
 mod transport;
@@ -80,6 +83,9 @@ fn native(module: &Bound<'_, PyModule>) -> PyResult<()> {
     module.add_function(wrap_pyfunction!(error_table, module)?)?;
     air::add(module)?;
     module.add_function(wrap_pyfunction!(capacity::circuit_capacity_parts, module)?)?;
+    module.add_class::<rig::RigUnit>()?;
+    module.add_class::<rig_state::RigState>()?;
+    module.add_class::<rig_motion::RigMotion>()?;
     line_pressure::add(module)?;
     units::add(module)?;
     // What is public is decided in Python; a second list here would only have to be kept in step.
