@@ -14,6 +14,8 @@
 //! * Properties come from a [`RefrigerantMap`], made of the equation of state alone and never of the saturation tables,
 //!   and moist air from equations of its own: a mistake elsewhere in the library cannot hide in both halves of a test.
 //!   Make the map once and keep it, in a static or a box.
+//! * [`Motion`] follows a unit in time, step by step: start, stop, charging, changes around it. [`Sensors`] are the
+//!   instruments at it, which turn a state into a [`Reading`](crate::Reading).
 //! * Deterministic, without heap and without global state.
 //!
 //! Models and their sources: compressor by ten coefficients (the form of AHRI 540) or by volume flow and efficiency; coils

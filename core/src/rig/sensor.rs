@@ -212,12 +212,16 @@ pub struct Instruments {
 impl Instruments {
     /// A sample after they have had time to settle.
     ///
-    /// ```no_run
-    /// # fn at(unit: &satline::rig::Unit, conditions: &satline::rig::Conditions) -> Result<(), satline::Error> {
-    /// let state = unit.solve(conditions, &satline::rig::Faults::default())?;
-    /// let reading = satline::rig::Sensors::usual().placed(1).settled(&state, conditions);
-    /// # Ok(())
-    /// # }
+    /// ```
+    /// use satline::eos::model;
+    /// use satline::rig::{Device, Faults, RATING_CONDITIONS, Rating, RefrigerantMap, Sensors, Unit};
+    /// let map = RefrigerantMap::of("R-410A", &model::R410A)?;
+    /// let unit = Unit::designed(&map, &Rating::usual(10_550.0, Device::ShortTube))?;
+    /// let state = unit.solve(&RATING_CONDITIONS, &Faults::default())?;
+    /// let reading = Sensors::usual().placed(1).settled(&state, &RATING_CONDITIONS);
+    /// let shown = reading.suction_pressure.expect("measured").pascals();
+    /// assert!((shown - state.vapor_port.pressure).abs() < 26e3);
+    /// # Ok::<(), satline::Error>(())
     /// ```
     pub fn settled(&mut self, state: &Steady, conditions: &Conditions) -> Reading {
         self.sample(state, conditions, f64::INFINITY)
