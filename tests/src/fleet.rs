@@ -50,9 +50,13 @@ fn set(faults: &mut Faults, place: usize, share: f64) {
 
 /// One case of the box.
 pub struct Case {
+    /// Place in [`REFRIGERANTS`].
     pub refrigerant: usize,
+    /// The unit.
     pub member: Member,
+    /// The weather.
     pub conditions: Conditions,
+    /// What is wrong.
     pub faults: Faults,
 }
 
@@ -88,21 +92,31 @@ pub fn case(seed: u64, number: u64) -> Case {
 /// A unit of the fleet at the rating point, as numbers of the trade.
 #[derive(Debug, Clone, Copy)]
 pub struct Seen {
+    /// Whether it has a fixed orifice.
     pub fixed: bool,
+    /// Its class.
     pub class: EfficiencyClass,
+    /// Airflow.
     pub cfm_by_ton: f64,
     /// °F.
     pub condensing_over_ambient: f64,
+    /// Return air over evaporating, °F.
     pub coil_difference: f64,
+    /// At the port, °F.
     pub superheat: f64,
+    /// At the port, °F.
     pub subcooling: f64,
+    /// °F.
     pub split: f64,
+    /// Nameplate charge.
     pub pounds_by_ton: f64,
     /// Btu/(W·h), with both fans.
     pub efficiency: f64,
+    /// Share of the charge too much.
     pub charge_error: f64,
     /// Capacity over nominal.
     pub capacity: f64,
+    /// Factors on condenser, evaporator, displacement and blower.
     pub errors: [f64; 4],
 }
 

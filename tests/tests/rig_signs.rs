@@ -3,7 +3,7 @@
 use satline::quantity::{KELVIN_PER_FAHRENHEIT, kelvin_from_fahrenheit};
 use satline::refrigerant;
 use satline::rig::{Conditions, Device, Faults, RATING_CONDITIONS, Rating, RefrigerantMap, Steady, Unit};
-use satline_tests::measured::{line, stand_in_the_page};
+use satline_tests::measured::Page;
 
 const THREE_TONS: f64 = 10_550.0;
 /// A mild day, 84 °F.
@@ -77,11 +77,11 @@ fn the_orifice_table() {
         let healthy = shown(&map, &unit.solve(&conditions, &Faults::default()).unwrap(), &conditions);
         for size in 0..3 {
             let mut missed = Vec::new();
-            let mut page = Vec::new();
+            let mut page = Page::default();
             for (fault, faults, signs) in published(size) {
                 let found = shown(&map, &unit.solve(&conditions, &faults).unwrap(), &conditions);
                 let changes: [f64; 7] = std::array::from_fn(|place| found[place] - healthy[place]);
-                page.push(line(fault, &changes, 1));
+                page.row(fault, &changes, 1);
                 for ((change, sign), column) in changes.iter().zip(signs).zip(COLUMNS) {
                     if f64::from(sign) * change < 0.0 {
                         missed.push((fault, column));
@@ -89,7 +89,7 @@ fn the_orifice_table() {
                 }
             }
             if device == Device::ShortTube && conditions == RATING_CONDITIONS && size == 1 {
-                stand_in_the_page(&page);
+                page.stands();
             }
             let refrigerant_side =
                 missed.iter().filter(|(_, column)| COLUMNS[..REFRIGERANT_SIDE].contains(column)).count();

@@ -36,6 +36,7 @@ fn lumped_is_moving_boundary_where_both_phases_fill_the_coil() {
         air,
         dry_air: unit.parts.condenser.design_air,
         void: VoidFraction::Zivi,
+        metal: 0.0,
     };
     let both = |streams: &Streams| {
         [CondenserModel::MovingBoundary, CondenserModel::Lumped]
@@ -113,6 +114,7 @@ fn uneven_air_costs_capacity_and_superheat() {
         air: Air::from_wet_bulb(299.8, 292.6, 101_325.0),
         dry_air: even.parts.evaporator.design_air,
         void: VoidFraction::Zivi,
+        metal: 0.0,
     };
     let coil = &even.parts.evaporator;
     let at = |imbalance| Circuits { imbalance }.evaporate(coil, &map, &streams).unwrap();

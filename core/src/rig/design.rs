@@ -61,8 +61,6 @@ pub struct Rating {
     pub evaporator_volume: f64,
     /// How liquid and vapour share the coils.
     pub void: VoidFraction,
-    /// Which models of its parts.
-    pub structure: Structure,
     /// Superheat at the rating point above that at which a thermostatic valve begins to open, K.
     pub superheat_above_static: f64,
     /// Flow of a thermostatic valve when fully open beyond that of the rating point, as a share of it.
@@ -72,6 +70,8 @@ pub struct Rating {
     pub charge_beyond: f64,
     /// The same that follows the share of the condenser with liquid only, kg/W for the whole of it.
     pub charge_slope: f64,
+    /// Which models of its parts.
+    pub structure: Structure,
 }
 
 /// Pressure drops of the coils at the rating point, Pa: some 0.7 K of condensing and of evaporating temperature.
@@ -108,15 +108,15 @@ impl Rating {
             condenser_volume: 3.3e-7,
             evaporator_volume: 2.2e-7,
             void: VoidFraction::Zivi,
-            structure: Structure::default(),
             // 2.6 K and, when fully open, some 6 K more: a quarter of the flow in reserve is used up where a fifth of the
             // charge is missing, as measured.
             superheat_above_static: 3.4,
             valve_reserve: 0.25,
-            // 0.35 kg of 3 tons: a liquid-line drier's filling and a tenth or so of the oil's mass. With it a valve unit's
+            // 0.38 kg of 3 tons: a liquid-line drier's filling and what the oil dissolves. With it a valve unit's
             // subcooling and capacity follow the charge as measured; `tests/tests/rig_measured.rs`.
-            charge_beyond: 3.3e-5,
+            charge_beyond: 3.6e-5,
             charge_slope: 0.0,
+            structure: Structure::default(),
         }
     }
 }

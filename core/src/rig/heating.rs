@@ -51,7 +51,8 @@ impl HeatingConditions {
         bounds::within("outdoor wet bulb", "K", self.outdoor_wet_bulb, lower, upper, advice).map(|_| ())
     }
 
-    fn from_rating(&self, share: f64) -> Self {
+    /// So far on the way from the rating conditions to these.
+    fn on_the_way(&self, share: f64) -> Self {
         let start = HEATING_RATING_CONDITIONS;
         let mix = |from: f64, to: f64| from + share * (to - from);
         Self {
@@ -165,10 +166,10 @@ impl<'a> Unit<'a> {
             });
         };
         let settled = settle(
-            |share| self.heating_guess(&conditions.from_rating(share)),
+            |share| self.heating_guess(&conditions.on_the_way(share)),
             |share, unknowns| {
-                let (on_the_way, fault) = (conditions.from_rating(share), faults.scaled(share));
-                self.heating_misses(unknowns, &metering, &on_the_way, &fault)
+                let (reached, fault) = (conditions.on_the_way(share), faults.scaled(share));
+                self.heating_misses(unknowns, &metering, &reached, &fault)
             },
         );
         let within = |found: &Found<Heating>| self.limit(&found.0.extremes());

@@ -8,7 +8,7 @@ pub(super) type Unknowns = [f64; 3];
 /// How exactly the three balances close, relatively; and what is still accepted where rounding allows no better.
 const CLOSED: f64 = 1e-9;
 const ACCEPTED: f64 = 1e-7;
-const MOST_ITERATIONS: usize = 40;
+const MOST_ITERATIONS: usize = 25;
 /// Iterations in a row that may each bring less than a tenth before the search is given up.
 const MOST_SLOW: usize = 3;
 /// Steps of the difference quotients.
@@ -94,26 +94,20 @@ fn search<S>(
 }
 
 /// Shortest step of the way from the rating point.
-const SHORTEST_STEP: f64 = 1e-2;
+const SHORTEST_STEP: f64 = 1.5e-2;
 
 /// Where to begin, as moves from a guess.
-const STARTS: [Unknowns; 8] = [
-    [0.0, 0.0, 0.0],
-    [-0.15, 0.1, 0.5],
-    [0.1, -0.1, -0.5],
-    [-0.3, 0.2, 1.0],
-    [-0.4, 0.0, 1.5],
-    [0.15, 0.2, -0.8],
-    [0.1, 0.0, -2.5],
-    [-0.8, -0.1, 2.5],
-];
+const STARTS: [Unknowns; 5] =
+    [[0.0, 0.0, 0.0], [-0.3, 0.2, 1.0], [0.1, 0.0, -2.5], [0.1, -0.1, -0.5], [-0.8, -0.1, 2.5]];
 
 fn from_many<S: Copy>(
     guess: &Unknowns,
     manner: Manner,
     misses_at: impl Fn(&Unknowns) -> Result<([f64; 3], S), Error>,
 ) -> Option<Found<S>> {
-    STARTS.into_iter().find_map(|shift| {
+    // Bold searches reach far by themselves.
+    let tried = if manner == Manner::Bold { 3 } else { 5 };
+    STARTS.into_iter().take(tried).find_map(|shift| {
         let start = core::array::from_fn(|place| guess[place] + shift[place]);
         newton(start, manner, &misses_at).ok().flatten()
     })
@@ -137,7 +131,9 @@ pub(super) fn settle<S: Copy>(
     let mut slope = [0.0; 3];
     while reached < 1.0 {
         let next = f64::min(reached + step, 1.0);
-        let at = |start| newton(start, Manner::Thorough, |unknowns| misses_at(next, unknowns)).ok().flatten();
+        // A long step that needs a thorough search is better shortened.
+        let manner = if step > 0.05 { Manner::Careful } else { Manner::Thorough };
+        let at = |start| newton(start, manner, |unknowns| misses_at(next, unknowns)).ok().flatten();
         let ahead = core::array::from_fn(|place| last.1[place] + (next - reached) * slope[place]);
         match at(ahead).or_else(|| at(last.1)) {
             Some(found) => {
@@ -145,7 +141,7 @@ pub(super) fn settle<S: Copy>(
                 (reached, last) = (next, found);
                 step *= 1.6;
             }
-            None => step *= 0.4,
+            None => step *= 0.35,
         }
         if step < SHORTEST_STEP {
             return Err(Some(last));
