@@ -1984,6 +1984,18 @@
 // The highest accepted charge per length of line set, kg/m.
 #define SATLINE_CHARGE_PER_LENGTH_OF_LINE_SET_HIGHEST_KG_M 30.0
 
+// The lowest accepted time step, s.
+#define SATLINE_TIME_STEP_LOWEST_S 0.001
+
+// The highest accepted time step, s.
+#define SATLINE_TIME_STEP_HIGHEST_S 10.0
+
+// The lowest accepted charging rate, kg/s.
+#define SATLINE_CHARGING_RATE_LOWEST_KG_S (-0.1)
+
+// The highest accepted charging rate, kg/s.
+#define SATLINE_CHARGING_RATE_HIGHEST_KG_S 0.1
+
 // The lowest accepted time since the last change, min.
 #define SATLINE_TIME_SINCE_THE_LAST_CHANGE_LOWEST_MIN 0.0
 

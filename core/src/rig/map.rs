@@ -8,7 +8,7 @@
 
 use super::grid::{Weights, place_of};
 use crate::bounds;
-use crate::eos::{End, Model, Properties, Reference, StateInput};
+use crate::eos::{End, Mixture, Model, Properties, Reference, StateInput};
 use crate::error::Error;
 use crate::math;
 
@@ -134,7 +134,7 @@ impl RefrigerantMap {
         let critical = mixture.critical_point()?;
         let (limit, _) = mixture.highest_temperature_and_pressure();
         let coldest = COLDEST_K.max(mixture.lowest_temperature() + 1.0);
-        let first = math::ln(mixture.at_temperature(End::Dew, coldest)?.pressure * 1.02);
+        let first = math::ln(lowest_pressure(&mixture, coldest)?);
         let last = math::ln(HIGHEST_SHARE * critical.pressure);
         let hottest = HOTTEST_K.min(limit - 1.0);
         let mut map = Self {
@@ -457,10 +457,34 @@ fn place_of_share(share: f64, count: usize) -> f64 {
     math::sqrt(share.max(0.0)) * (count - 1) as f64
 }
 
+/// Where the map begins, Pa: a little above the dew pressure at a temperature in K, or, of a blend so wide that its liquid
+/// would be colder there than its equation or its viscosity reaches, where that liquid still is warm enough.
+fn lowest_pressure(mixture: &Mixture, coldest: f64) -> Result<f64, Error> {
+    let dew = mixture.at_temperature(End::Dew, coldest)?.pressure * 1.02;
+    let limit = mixture.lowest_temperature().max(bounds::AIR_TEMPERATURE.lower);
+    match mixture.at_pressure(End::Bubble, dew) {
+        Ok(bubble) if bubble.temperature > limit + 1.0 => Ok(dew),
+        _ => Ok(mixture.at_temperature(End::Bubble, limit + 6.0)?.pressure.max(dew)),
+    }
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
     use crate::eos::model;
+
+    /// Which refrigerants the rig can hold: all but R-14, a gas at every temperature of an air conditioner, and R-472B, of
+    /// which no vapour is found near its critical pressure.
+    #[test]
+    fn nearly_every_refrigerant_has_a_map() {
+        let mut without = std::vec::Vec::new();
+        for model in model::ALL {
+            if let Err(error) = RefrigerantMap::of(model.identity.designation, model) {
+                without.push((model.identity.designation, error));
+            }
+        }
+        assert!(without.iter().map(|(name, _)| *name).eq(["R-14", "R-472B"]), "{without:?}");
+    }
 
     /// The map against the equation of state, away from its nodes.
     #[test]

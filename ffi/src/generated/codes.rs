@@ -1295,6 +1295,14 @@ pub const SATLINE_UNCERTAINTY_OF_THE_LENGTH_HIGHEST_M: f64 = 30.0;
 pub const SATLINE_CHARGE_PER_LENGTH_OF_LINE_SET_LOWEST_KG_M: f64 = 0.0;
 /// The highest accepted charge per length of line set, kg/m.
 pub const SATLINE_CHARGE_PER_LENGTH_OF_LINE_SET_HIGHEST_KG_M: f64 = 30.0;
+/// The lowest accepted time step, s.
+pub const SATLINE_TIME_STEP_LOWEST_S: f64 = 0.001;
+/// The highest accepted time step, s.
+pub const SATLINE_TIME_STEP_HIGHEST_S: f64 = 10.0;
+/// The lowest accepted charging rate, kg/s.
+pub const SATLINE_CHARGING_RATE_LOWEST_KG_S: f64 = -0.1;
+/// The highest accepted charging rate, kg/s.
+pub const SATLINE_CHARGING_RATE_HIGHEST_KG_S: f64 = 0.1;
 /// The lowest accepted time since the last change, min.
 pub const SATLINE_TIME_SINCE_THE_LAST_CHANGE_LOWEST_MIN: f64 = 0.0;
 /// The highest accepted time since the last change, min.
