@@ -2343,6 +2343,51 @@
 // Bit of satline_pressure_test_finding.given: the five values of the leak are set.
 #define SATLINE_PRESSURE_TEST_GIVEN_LEAK 1
 
+// How many 8-byte words the storage of a refrigerant's map has.
+#define SATLINE_RIG_MAP_WORDS 9216
+
+// How many 8-byte words the storage of a unit has.
+#define SATLINE_RIG_UNIT_WORDS 256
+
+// How many 8-byte words the storage of a unit followed in time has.
+#define SATLINE_RIG_MOTION_WORDS 512
+
+// Metering device: a fixed orifice by the correlation of Payne and O'Neal.
+#define SATLINE_RIG_DEVICE_SHORT_TUBE 1
+
+// Metering device: a fixed orifice by a square-root law.
+#define SATLINE_RIG_DEVICE_SQUARE_ROOT 2
+
+// Metering device: a thermostatic valve with a tapered needle.
+#define SATLINE_RIG_DEVICE_TAPERED_VALVE 3
+
+// Metering device: a thermostatic valve with a linear needle.
+#define SATLINE_RIG_DEVICE_LINEAR_VALVE 4
+
+// Efficiency class: small coils.
+#define SATLINE_RIG_CLASS_BASIC 1
+
+// Efficiency class: usual coils.
+#define SATLINE_RIG_CLASS_STANDARD 2
+
+// Efficiency class: large coils.
+#define SATLINE_RIG_CLASS_HIGH 3
+
+// Start of a motion: the unit has stood for long.
+#define SATLINE_RIG_START_AT_REST 1
+
+// Start of a motion: the unit has run for long.
+#define SATLINE_RIG_START_SETTLED 2
+
+// The unit has not tripped.
+#define SATLINE_RIG_TRIP_NONE 0
+
+// The low-pressure switch has stopped it.
+#define SATLINE_RIG_TRIP_LOW_PRESSURE 1
+
+// The high-pressure switch has stopped it.
+#define SATLINE_RIG_TRIP_HIGH_PRESSURE 2
+
 // Room for the numbers of fittings of a line, by kind: element SATLINE_FITTING_... counts those of that kind.
 #define SATLINE_LINE_FITTINGS 16
 
@@ -3577,6 +3622,152 @@ typedef struct satline_retrofit_comparison {
   // Flows for the same cooling.
   struct satline_flow_ratios at_equal_capacity;
 } satline_retrofit_comparison;
+
+// Storage for the map of a refrigerant's properties. What is in it is the library's own. Units made with it point into
+// it: keep it where it is, and unchanged, as long as they are used.
+typedef struct satline_rig_map {
+  // sizeof(satline_rig_map), set by satline_rig_map_init.
+  uint32_t struct_size;
+  // Whether it has been made.
+  uint32_t made;
+  uint64_t words[SATLINE_RIG_MAP_WORDS];
+} satline_rig_map;
+
+// Storage for a unit. What is in it is the library's own.
+typedef struct satline_rig_unit {
+  // sizeof(satline_rig_unit), set by satline_rig_unit_init.
+  uint32_t struct_size;
+  // Whether it has been made.
+  uint32_t made;
+  uint64_t words[SATLINE_RIG_UNIT_WORDS];
+} satline_rig_unit;
+
+// Storage for a unit that is followed in time. What is in it is the library's own.
+typedef struct satline_rig_motion {
+  // sizeof(satline_rig_motion), set by satline_rig_motion_init.
+  uint32_t struct_size;
+  // Whether it has been started.
+  uint32_t made;
+  uint64_t words[SATLINE_RIG_MOTION_WORDS];
+} satline_rig_motion;
+
+// What a unit is built from. Start with satline_rig_rating_init: a standard unit with a 25 ft line set.
+typedef struct satline_rig_rating {
+  // sizeof(satline_rig_rating), set by satline_rig_rating_init.
+  uint32_t struct_size;
+  // SATLINE_RIG_DEVICE_...
+  int32_t device;
+  // SATLINE_RIG_CLASS_...
+  int32_t efficiency_class;
+  // Always 0.
+  int32_t reserved;
+  // Nominal cooling capacity, watts: 1 to 6 tons.
+  double nominal_capacity_w;
+  // Length of each line, with what the fittings are worth, metres.
+  double line_length_m;
+  // How much higher the indoor unit stands, metres.
+  double lift_m;
+} satline_rig_rating;
+
+// What is wrong with a unit, each from 0 (nothing). Start with satline_rig_faults_init: all 0.
+typedef struct satline_rig_faults {
+  // sizeof(satline_rig_faults), set by satline_rig_faults_init.
+  uint32_t struct_size;
+  // Always 0.
+  uint32_t reserved;
+  // Share of the nameplate charge that is missing. Not looked at in a motion, which has its own charge.
+  double undercharge;
+  // Share of the nameplate charge that is too much. Not looked at in a motion.
+  double overcharge;
+  // Share of the indoor airflow that is missing.
+  double low_indoor_airflow;
+  // Share of the outdoor airflow that is missing.
+  double restricted_condenser_air;
+  // Pressure drop in the liquid line at the design flow, as a share of the whole drop to the evaporator.
+  double liquid_line_restriction;
+  // Share of the compressor's flow that leaks back.
+  double compressor_leakage;
+  // Nitrogen inside, as a share of what fills the unit at 101325 Pa and 294 K.
+  double non_condensables;
+  // Of an orifice, how much too wide, as a share of its flow; of a valve, superheat that its bulb feels too much, in
+  // units of 15 K.
+  double metering_overfeeding;
+  // Share of the metering device's flow that is missing when fully open.
+  double metering_underfeeding;
+  // How many times more heat than it should the suction line takes up, less one.
+  double suction_line_heat_gain;
+} satline_rig_faults;
+
+// A unit at one moment. Start with satline_rig_state_init. Fields named as those of a reading are what exact instruments
+// would show; one that could not be shown is 0.
+typedef struct satline_rig_state {
+  // sizeof(satline_rig_state), set by satline_rig_state_init.
+  uint32_t struct_size;
+  // 1 while the compressor runs.
+  uint32_t runs;
+  // SATLINE_RIG_TRIP_...
+  int32_t trip;
+  // Always 0.
+  int32_t reserved;
+  // Time since the motion began, seconds; 0 of a unit at rest in its course.
+  double seconds;
+  // Pascals, absolute, at the vapour port.
+  double suction_pressure_pa;
+  // Kelvin, at the vapour port.
+  double suction_line_temperature_k;
+  // Pascals, absolute, at the liquid port.
+  double liquid_pressure_pa;
+  // Kelvin, at the liquid port.
+  double liquid_line_temperature_k;
+  // Pascals, absolute.
+  double discharge_pressure_pa;
+  // Kelvin.
+  double discharge_line_temperature_k;
+  // Kelvin.
+  double coil_outlet_temperature_k;
+  // Kelvin.
+  double condensing_surface_temperature_k;
+  // Kelvin.
+  double condenser_leaving_dry_bulb_k;
+  // Kelvin, behind the fan.
+  double supply_dry_bulb_k;
+  // Kelvin.
+  double supply_wet_bulb_k;
+  // Cubic metres a second, of supply air.
+  double airflow_m3_s;
+  // What the indoor coil takes from the air, watts.
+  double capacity_w;
+  // The part that cools the air, watts.
+  double sensible_capacity_w;
+  // Watts.
+  double compressor_power_w;
+  // Both fans, watts.
+  double fan_power_w;
+  // Refrigerant flow, kilograms a second.
+  double mass_flow_kg_s;
+  // Refrigerant inside, kilograms.
+  double charge_kg;
+  // Line less dew temperature at the vapour port, kelvin; 0 while wet gas returns.
+  double superheat_k;
+  // Bubble less line temperature at the liquid port, by the pressure shown there, kelvin.
+  double subcooling_k;
+  // Share of vapour at the vapour port by enthalpy, above 1 where superheated.
+  double vapor_port_quality;
+  // Lift of a thermostatic valve's needle, 0 to 1; -1 without a valve.
+  double valve_lift;
+} satline_rig_state;
+
+// The air around a unit that cools. This structure never changes.
+typedef struct satline_rig_conditions {
+  // Air entering the outdoor coil, kelvin.
+  double outdoor_dry_bulb_k;
+  // Return air, kelvin.
+  double return_dry_bulb_k;
+  // Its wet bulb, kelvin.
+  double return_wet_bulb_k;
+  // Ambient (station) pressure, pascals.
+  double ambient_pressure_pa;
+} satline_rig_conditions;
 
 // The way of a line: part of the questions below.
 typedef struct satline_line_run {
@@ -5864,6 +6055,90 @@ int32_t satline_retrofit_starting_charge_kg(const struct satline_uncertain *old_
                                             double charge_ratio,
                                             double share,
                                             struct satline_uncertain *charge_kg);
+
+// Empties storage for a map. struct_size: sizeof(satline_rig_map). The rig is not in the library for microcontrollers.
+//
+// Status: SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_rig_map_init(struct satline_rig_map *map,
+                             uint32_t struct_size);
+
+// Empties storage for a unit. struct_size: sizeof(satline_rig_unit).
+//
+// Status: SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_rig_unit_init(struct satline_rig_unit *unit, uint32_t struct_size);
+
+// Empties storage for a unit followed in time. struct_size: sizeof(satline_rig_motion).
+//
+// Status: SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_rig_motion_init(struct satline_rig_motion *motion, uint32_t struct_size);
+
+// A standard 3-ton unit with a tapered valve and a 25 ft line set. struct_size: sizeof(satline_rig_rating).
+//
+// Status: SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_rig_rating_init(struct satline_rig_rating *rating, uint32_t struct_size);
+
+// No fault at all. struct_size: sizeof(satline_rig_faults).
+//
+// Status: SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_rig_faults_init(struct satline_rig_faults *faults, uint32_t struct_size);
+
+// Empties a state. struct_size: sizeof(satline_rig_state).
+//
+// Status: SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_rig_state_init(struct satline_rig_state *state, uint32_t struct_size);
+
+// Maps the properties of a refrigerant, in some tens of milliseconds and with up to 512 KiB of stack.
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE, SATLINE_STATUS_NOT_CONVERGED (refrigerants that no such unit runs with),
+// SATLINE_STATUS_BAD_STRUCT_SIZE (map not initialised), SATLINE_STATUS_NULL_POINTER, SATLINE_STATUS_VERSION_MISMATCH.
+int32_t satline_rig_map_make(const struct satline_refrigerant_full *refrigerant,
+                             struct satline_rig_map *map);
+
+// Builds a unit that meets its rating at 95 degrees Fahrenheit outdoors and 80/67 indoors, with the charge that it then
+// holds as its nameplate's. The unit points into the map.
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE, SATLINE_STATUS_NOT_FINITE, SATLINE_STATUS_UNKNOWN_CHOICE (device, class),
+// SATLINE_STATUS_BAD_STRUCT_SIZE (something is not initialised, or the map not made), SATLINE_STATUS_NULL_POINTER.
+int32_t satline_rig_unit_make(const struct satline_rig_map *map,
+                              const struct satline_rig_rating *rating,
+                              struct satline_rig_unit *unit);
+
+// The charge on the unit's nameplate, kilograms, its line set included.
+//
+// Status: SATLINE_STATUS_BAD_STRUCT_SIZE (unit not made), SATLINE_STATUS_NULL_POINTER.
+int32_t satline_rig_unit_nameplate_charge_kg(const struct satline_rig_unit *unit, double *charge_kg);
+
+// Where a unit settles.
+//
+// Status: SATLINE_STATUS_OUT_OF_RANGE, SATLINE_STATUS_NOT_FINITE, SATLINE_STATUS_NOT_AVAILABLE (such a unit would not
+// run: it would trip, flood its compressor or freeze), SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_rig_solve(const struct satline_rig_unit *unit,
+                          const struct satline_rig_conditions *conditions,
+                          const struct satline_rig_faults *faults,
+                          struct satline_rig_state *state);
+
+// Begins to follow a unit in time. start: SATLINE_RIG_START_...; charge_kg: the charge of a unit that stands, kilograms;
+// of one that runs it is the nameplate's and the faults'. The motion points into the unit's map, not at the unit.
+//
+// Status: as satline_rig_solve; SATLINE_STATUS_UNKNOWN_CHOICE (start).
+int32_t satline_rig_motion_start(const struct satline_rig_unit *unit,
+                                 const struct satline_rig_conditions *conditions,
+                                 const struct satline_rig_faults *faults,
+                                 int32_t start,
+                                 double charge_kg,
+                                 struct satline_rig_motion *motion);
+
+// Follows a unit for one step: hardware in the loop. seconds: length of the step, best 1. calls: 1 while the thermostat
+// calls, else 0. charging_kg_s: refrigerant charged into the low side, kilograms a second; negative when it is taken out.
+//
+// Status: as satline_rig_solve; the motion then stays as it was.
+int32_t satline_rig_motion_step(struct satline_rig_motion *motion,
+                                double seconds,
+                                int32_t calls,
+                                const struct satline_rig_conditions *conditions,
+                                const struct satline_rig_faults *faults,
+                                double charging_kg_s,
+                                struct satline_rig_state *state);
 
 // Viscosity in Pa s of one phase of the refrigerant's composition. Not in the library for microcontrollers, nor are the
 // functions below.

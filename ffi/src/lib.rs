@@ -37,6 +37,8 @@ mod reading;
 mod recovery;
 #[cfg(feature = "eos")]
 mod retrofit;
+#[cfg(feature = "rig")]
+mod rig;
 mod safety;
 mod saturated;
 mod saturation;

@@ -13,6 +13,7 @@
 //! is left for the high side. Time constants are common practice (see [`Inertia::usual`]).
 
 use super::compressor::{Compressor, Leaking};
+use super::map::RefrigerantMap;
 use super::newton::{Manner, Unknowns, newton};
 use super::rest;
 use super::steady::{LOWEST_SUCTION_PA, Steady, Unit};
@@ -209,6 +210,12 @@ impl<'a> Motion<'a> {
     pub fn with_inertia(self, inertia: Inertia) -> Result<Self, Error> {
         inertia.check()?;
         Ok(Self { inertia, ..self })
+    }
+
+    /// The map of its refrigerant.
+    #[must_use]
+    pub const fn map(&self) -> &'a RefrigerantMap {
+        self.unit.map
     }
 
     /// The unit as it is now.

@@ -49,6 +49,7 @@ const SOURCES: &[&str] = &[
     "capacity.rs",
     "pressure_test.rs",
     "retrofit.rs",
+    "rig.rs",
     "transport.rs",
     "capacity.rs",
     "line_pressure.rs",
