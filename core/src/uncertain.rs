@@ -120,6 +120,11 @@ pub fn propagate_all<const N: usize, const M: usize>(
     Ok(found)
 }
 
+/// Root of the sum of the squares of independent contributions.
+pub(crate) fn root_of_squares<const N: usize>(contributions: [f64; N]) -> f64 {
+    math::sqrt(contributions.iter().map(|part| part * part).sum())
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;

@@ -1,10 +1,9 @@
 //! The charge by the scale, and how fast a unit leaks, in C.
 
-use crate::answer::{Answer, answer, given, status};
+use crate::answer::{Answer, answer, given, status, unless_unset};
 use crate::generated::codes::{
     SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER, SATLINE_STATUS_OK, SATLINE_STATUS_UNKNOWN_CHOICE,
 };
-use crate::standing::unless_default;
 use crate::uncertain::{Uncertain, taken};
 use satline::visit::{self, CHARGE_TOLERANCE, SCALE_SHARE, Start, charge_account, leak_rate};
 
@@ -261,8 +260,8 @@ pub unsafe extern "C" fn satline_charge_account_of(
         }
         // SAFETY: the header asks for count of them; the layouts are the same, as asserted above.
         let weighings: &[visit::Weighing] = unsafe { listed(weighings, count) }?;
-        let scale_share = unless_default(account.scale_share).unwrap_or(SCALE_SHARE);
-        let tolerance = unless_default(account.tolerance).unwrap_or(CHARGE_TOLERANCE);
+        let scale_share = unless_unset(account.scale_share).unwrap_or(SCALE_SHARE);
+        let tolerance = unless_unset(account.tolerance).unwrap_or(CHARGE_TOLERANCE);
         let (expected, start) = (account.expected.checked()?, account.start()?);
         let answer = charge_account(&expected, start, weighings, scale_share, tolerance).map_err(status)?;
         let maybe = |value: Option<_>| value.map_or(Uncertain::EMPTY, Uncertain::of);

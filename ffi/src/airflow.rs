@@ -1,6 +1,6 @@
 //! Airflow by static pressure and return leakage, in C.
 
-use crate::answer::{Answer, answer, status};
+use crate::answer::{Answer, answer, status, unless_unset};
 use crate::generated::codes::{SATLINE_STATUS_NO_VALID_TEST, SATLINE_STATUS_NULL_POINTER, SATLINE_STATUS_OUT_OF_RANGE};
 use crate::uncertain::{Uncertain, taken};
 use satline::visit::airflow;
@@ -63,11 +63,6 @@ pub struct Leakage {
 // Their layouts are part of the binary interface.
 const _: () = assert!(size_of::<FanPoint>() == 48 && size_of::<WattsPerAirflow>() == 48);
 const _: () = assert!(size_of::<Resistance>() == 40 && size_of::<Leakage>() == 24);
-
-/// What is given unless it is the -1 that stands for the default; any other negative number is refused further on.
-fn unless_default(value: f64) -> Option<f64> {
-    (value != -1.0).then_some(value)
-}
 
 /// Numbers that the caller owns.
 ///
@@ -192,7 +187,7 @@ pub unsafe extern "C" fn satline_watts_per_airflow(
     let compute = || {
         // SAFETY: the header asks for values.
         let (power, air) = unsafe { (taken(power_w)?, taken(airflow_m3_s)?) };
-        let found = airflow::watts_per_airflow(power, air, unless_default(limit_watts_per_cfm)).map_err(status)?;
+        let found = airflow::watts_per_airflow(power, air, unless_unset(limit_watts_per_cfm)).map_err(status)?;
         Ok(WattsPerAirflow {
             watts_per_m3_s: Uncertain::of(found.watts_per_m3_s),
             watts_per_cfm: Uncertain::of(found.watts_per_cfm),
@@ -229,7 +224,7 @@ pub unsafe extern "C" fn satline_air_resistance(
             // SAFETY: the header asks for values.
             Some(unsafe { (taken(airflow_m3_s)?, taken(clean_airflow_m3_s)?) })
         };
-        let found = airflow::resistance(drop, clean, airflows, unless_default(limit)).map_err(status)?;
+        let found = airflow::resistance(drop, clean, airflows, unless_unset(limit)).map_err(status)?;
         Ok(Resistance {
             resistance_ratio: Uncertain::of(found.resistance_ratio),
             airflow_ratio: Uncertain::of(found.airflow_ratio),
@@ -258,7 +253,7 @@ pub unsafe extern "C" fn satline_return_leakage(
     let compute = || {
         // SAFETY: the header asks for values.
         let (inside, mixed, outside) = unsafe { (taken(return_air)?, taken(mixed_air)?, taken(leaking_air)?) };
-        let found = airflow::return_leakage(inside, mixed, outside, unless_default(limit)).map_err(status)?;
+        let found = airflow::return_leakage(inside, mixed, outside, unless_unset(limit)).map_err(status)?;
         Ok(Leakage { fraction: Uncertain::of(found.fraction), outcome: found.outcome.number(), reserved: 0 })
     };
     // SAFETY: the header asks for a pointer that may be written.

@@ -52,3 +52,10 @@ pub(crate) unsafe fn text<'a>(text: *const core::ffi::c_char) -> Answer<&'a str>
     let text = unsafe { core::ffi::CStr::from_ptr(text) };
     Ok(text.to_str().unwrap_or("?"))
 }
+
+/// What is given unless it is the -1 that stands for "not known" or "the default"; any other negative number is refused
+/// further on.
+#[inline]
+pub(crate) fn unless_unset(value: f64) -> Option<f64> {
+    (value != -1.0).then_some(value)
+}

@@ -1,6 +1,6 @@
 //! Cylinders in C: they need the density of liquids, and so full handles.
 
-use crate::answer::{Answer, answer, given, status};
+use crate::answer::{Answer, answer, given, status, unless_unset};
 use crate::full::{RefrigerantFull, record};
 use crate::generated::codes::{
     SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER, SATLINE_STATUS_OK, SATLINE_STATUS_OUT_OF_RANGE,
@@ -139,11 +139,6 @@ impl CylinderFill {
     }
 }
 
-/// What is given unless it is the -1 that stands for nothing; any other negative number is refused further on.
-fn unless_unknown(value: f64) -> Option<f64> {
-    (value != -1.0).then_some(value)
-}
-
 /// Empties the question. struct_size: sizeof(satline_cylinder), so that a newer library knows how large yours is.
 ///
 /// Status: SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER.
@@ -216,10 +211,10 @@ pub unsafe extern "C" fn satline_cylinder_check(
             // SAFETY: the header asks for handles.
             *place = unsafe { record(*handle) }?;
         }
-        let temperature = |kelvin| unless_unknown(kelvin).map(Temperature::from_kelvin).transpose().map_err(status);
+        let temperature = |kelvin| unless_unset(kelvin).map(Temperature::from_kelvin).transpose().map_err(status);
         let question = safety::Cylinder {
-            tare_kg: unless_unknown(cylinder.tare_kg),
-            contents_kg: unless_unknown(cylinder.contents_kg),
+            tare_kg: unless_unset(cylinder.tare_kg),
+            contents_kg: unless_unset(cylinder.contents_kg),
             temperature: temperature(cylinder.temperature_k)?,
             highest_temperature: temperature(cylinder.highest_temperature_k)?,
             ..safety::Cylinder::new(records.get(..count).unwrap_or_default(), cylinder.water_capacity_kg)

@@ -1,8 +1,7 @@
 //! The decay test of an evacuated unit in C.
 
-use crate::answer::{Answer, answer, given, status};
+use crate::answer::{Answer, answer, given, status, unless_unset};
 use crate::generated::codes::{SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER, SATLINE_STATUS_OK};
-use crate::standing::unless_default;
 use satline::quantity::Temperature;
 use satline::visit::evacuation::{self, DecayFinding, Sample, check_samples, decay_test};
 use satline::visit::{frost_point, water_saturation_pressure};
@@ -316,13 +315,13 @@ pub unsafe extern "C" fn satline_decay_judge(
         // SAFETY: the header asks for count samples.
         let samples = unsafe { series(samples, count) }?;
         let test = evacuation::Decay {
-            temperature_uncertainty_k: unless_default(decay.temperature_uncertainty_k),
-            resolution_pa: unless_default(decay.resolution_pa),
-            noise_pa: unless_default(decay.noise_pa),
-            share: unless_default(decay.share),
-            target_pa: unless_default(decay.target_pa),
-            limit_pa: unless_default(decay.limit_pa),
-            least_time_s: unless_default(decay.least_time_s),
+            temperature_uncertainty_k: unless_unset(decay.temperature_uncertainty_k),
+            resolution_pa: unless_unset(decay.resolution_pa),
+            noise_pa: unless_unset(decay.noise_pa),
+            share: unless_unset(decay.share),
+            target_pa: unless_unset(decay.target_pa),
+            limit_pa: unless_unset(decay.limit_pa),
+            least_time_s: unless_unset(decay.least_time_s),
             ..evacuation::Decay::new(samples, Temperature::from_kelvin(decay.coldest_temperature_k).map_err(status)?)
         };
         *finding = DecayAnswer::of(&decay_test(&test).map_err(status)?);

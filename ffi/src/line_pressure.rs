@@ -1,6 +1,6 @@
 //! Lines in C: friction, lift, what a liquid line leaves of the subcooling, what a vapour line costs.
 
-use crate::answer::{Answer, answer, given, status};
+use crate::answer::{Answer, answer, given, status, unless_unset};
 use crate::full::{RefrigerantFull, record};
 use crate::generated::codes::{
     SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER, SATLINE_STATUS_OK, SATLINE_STATUS_UNKNOWN_CHOICE,
@@ -307,7 +307,7 @@ impl VaporLine {
             0 => Ok(LineHeat::Power(self.heat_w.checked()?)),
             1 => Ok(LineHeat::From(lineset::Surroundings {
                 ambient_k: self.ambient_k.checked()?,
-                dew_point_k: (self.dew_point_k != -1.0).then_some(self.dew_point_k),
+                dew_point_k: unless_unset(self.dew_point_k),
                 outside_coefficient_w_m2_k: self.outside_coefficient_w_m2_k.checked()?,
                 insulation: if self.insulation_thickness_m == 0.0 {
                     None
@@ -644,7 +644,7 @@ pub unsafe extern "C" fn satline_vapor_line_follow(
             temperature_k: line.temperature_k.checked()?,
             heat: line.heat()?,
             oil_density_kg_m3: line.oil_density_kg_m3.checked()?,
-            discharge_pressure_pa: (line.discharge_pressure_pa != -1.0).then_some(line.discharge_pressure_pa),
+            discharge_pressure_pa: unless_unset(line.discharge_pressure_pa),
             clearance: line.clearance,
         };
         *result = VaporLineResult::of(&lineset::vapor_line(&question).map_err(status)?);

@@ -1,6 +1,6 @@
 //! The charge for a line set in C: from the equations of state, and from compact curves alone.
 
-use crate::answer::{Answer, answer, given, status};
+use crate::answer::{Answer, answer, given, status, unless_unset};
 use crate::full::{RefrigerantFull, record};
 use crate::generated::codes::{
     SATLINE_METERING_PLACE_INDOOR, SATLINE_METERING_PLACE_OUTDOOR, SATLINE_STATUS_BAD_STRUCT_SIZE,
@@ -128,11 +128,6 @@ const _: () = assert!(size_of::<LineSetLine>() == 80 && size_of::<LineSetLineCha
 const _: () = assert!(size_of::<LineSet>() == 8 + 2 * 80 + 5 * 8 + 2 * 32 + 2 * 8);
 const _: () = assert!(size_of::<LineSetCharge>() == 16 + 8 * 8 + 2 * 72);
 
-/// The -1 that stands for "not given" or "the default"; any other negative number is refused further on.
-fn known(value: f64) -> Option<f64> {
-    (value != -1.0).then_some(value)
-}
-
 impl LineSetLine {
     const EMPTY: Self = Self {
         tube: Tube::EMPTY,
@@ -146,9 +141,9 @@ impl LineSetLine {
 
     fn given(&self) -> Answer<lineset::Line> {
         let mut line =
-            lineset::Line::new(self.tube.given()?, self.length_m, self.temperature_k, known(self.pressure_pa));
+            lineset::Line::new(self.tube.given()?, self.length_m, self.temperature_k, unless_unset(self.pressure_pa));
         let set = |place: &mut Uncertain, uncertainty| {
-            if let Some(uncertainty) = known(uncertainty) {
+            if let Some(uncertainty) = unless_unset(uncertainty) {
                 place.standard_uncertainty = uncertainty;
             }
         };
@@ -181,7 +176,7 @@ impl LineSet {
     };
 
     fn outdoor_device(&self) -> Answer<Option<OutdoorDevice>> {
-        let downstream = (known(self.downstream_temperature_k), known(self.downstream_pressure_pa));
+        let downstream = (unless_unset(self.downstream_temperature_k), unless_unset(self.downstream_pressure_pa));
         let (behind, usual) = match (self.metering_place, downstream) {
             (SATLINE_METERING_PLACE_INDOOR, _) => return Ok(None),
             (SATLINE_METERING_PLACE_OUTDOOR, (Some(temperature), None)) => {
@@ -192,7 +187,7 @@ impl LineSet {
             }
             _ => return Err(SATLINE_STATUS_UNKNOWN_CHOICE),
         };
-        let standard_uncertainty = known(self.downstream_uncertainty).unwrap_or(usual);
+        let standard_uncertainty = unless_unset(self.downstream_uncertainty).unwrap_or(usual);
         Ok(Some(OutdoorDevice { behind, standard_uncertainty }))
     }
 
@@ -209,7 +204,7 @@ impl LineSet {
                 vapor_tube: tube(&self.covered_vapor_tube)?,
             },
             accessories_kg,
-            makers_charge_per_length_kg_m: known(self.makers_charge_per_length_kg_m)
+            makers_charge_per_length_kg_m: unless_unset(self.makers_charge_per_length_kg_m)
                 .map(|figure| of(figure, self.makers_charge_per_length_uncertainty_kg_m)),
         })
     }
@@ -299,7 +294,7 @@ fn per_length(
     pressure_pa: f64,
 ) -> Answer<f64> {
     let phase = LinePhase::from_number(phase).ok_or(SATLINE_STATUS_UNKNOWN_CHOICE)?;
-    densities.charge_per_length(&tube.given()?, phase, temperature_k, known(pressure_pa)).map_err(status)
+    densities.charge_per_length(&tube.given()?, phase, temperature_k, unless_unset(pressure_pa)).map_err(status)
 }
 
 /// Computes the charge for a line set and writes it; leaves the caller's as it was on failure.

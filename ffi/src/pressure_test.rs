@@ -1,10 +1,9 @@
 //! The nitrogen pressure test in C.
 
-use crate::answer::{Answer, answer, given, status};
+use crate::answer::{Answer, answer, given, status, unless_unset};
 use crate::generated::codes::{
     SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER, SATLINE_STATUS_OK, SATLINE_STATUS_OUT_OF_RANGE,
 };
-use crate::standing::unless_default;
 use satline::quantity::{Pressure, Temperature};
 use satline::visit::pressure_test::{self, PressureTestFinding, TestReading};
 use satline::visit::{expected_nitrogen_pressure, nitrogen_density_kg_m3};
@@ -295,8 +294,8 @@ pub unsafe extern "C" fn satline_pressure_test_judge(
         let pressure = |pascals| Pressure::from_pascals(pascals).map_err(status);
         let reading = |pascals, at| -> Answer<_> {
             Ok(TestReading {
-                pressure_uncertainty_pa: unless_default(test.pressure_uncertainty_pa),
-                temperature_uncertainty_k: unless_default(test.temperature_uncertainty_k),
+                pressure_uncertainty_pa: unless_unset(test.pressure_uncertainty_pa),
+                temperature_uncertainty_k: unless_unset(test.temperature_uncertainty_k),
                 ..TestReading::new(pressure(pascals)?, at)
             })
         };
@@ -305,9 +304,9 @@ pub unsafe extern "C" fn satline_pressure_test_judge(
             last: reading(test.last_pressure_pa, last.given())?,
             duration_s: test.duration_s,
             low_side_design: pressure(test.low_side_design_pressure_pa)?,
-            volume_m3: unless_default(test.volume_m3),
-            allowed_drop_pa: unless_default(test.allowed_drop_pa),
-            least_time_s: unless_default(test.least_time_s),
+            volume_m3: unless_unset(test.volume_m3),
+            allowed_drop_pa: unless_unset(test.allowed_drop_pa),
+            least_time_s: unless_unset(test.least_time_s),
         };
         *finding = TestFinding::of(&pressure_test::pressure_test(&test).map_err(status)?);
         Ok(())

@@ -1,8 +1,7 @@
 //! Recovery in C: room in the cylinder before, balance after.
 
-use crate::answer::{Answer, answer, given, status};
+use crate::answer::{Answer, answer, given, status, unless_unset};
 use crate::generated::codes::{SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER, SATLINE_STATUS_OK};
-use crate::standing::unless_default;
 use crate::uncertain::Uncertain;
 use satline::visit::{self, CHARGE_TOLERANCE};
 
@@ -123,13 +122,13 @@ pub unsafe extern "C" fn satline_recovery_of(recovery: *const Recovery, finding:
         if recovery.struct_size != Recovery::SIZE || finding.struct_size != RecoveryFinding::SIZE {
             return Err(SATLINE_STATUS_BAD_STRUCT_SIZE);
         }
-        let after = unless_default(recovery.after_kg.value).map(|_| recovery.after_kg.checked()).transpose()?;
+        let after = unless_unset(recovery.after_kg.value).map(|_| recovery.after_kg.checked()).transpose()?;
         let found = visit::recovery(&visit::Recovery {
             expected_kg: recovery.expected_kg.checked()?,
             cylinder_limit_kg: recovery.cylinder_limit_kg,
             before_kg: recovery.before_kg.checked()?,
             after_kg: after,
-            tolerance: unless_default(recovery.tolerance).unwrap_or(CHARGE_TOLERANCE),
+            tolerance: unless_unset(recovery.tolerance).unwrap_or(CHARGE_TOLERANCE),
         })
         .map_err(status)?;
         let maybe = |value: Option<_>| value.map_or(Uncertain::EMPTY, Uncertain::of);

@@ -1,6 +1,6 @@
 //! Room limits, recovery levels and cautions in C.
 
-use crate::answer::{Answer, answer, given, status};
+use crate::answer::{Answer, answer, given, status, unless_unset};
 use crate::generated::codes::{
     SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER, SATLINE_STATUS_OK, SATLINE_STATUS_UNKNOWN_CHOICE,
 };
@@ -209,11 +209,6 @@ impl RecoveryLevel {
     };
 }
 
-/// What is given unless it is the -1 that stands for nothing; any other negative number is refused further on.
-fn unless_asked(value: f64) -> Option<f64> {
-    (value != -1.0).then_some(value)
-}
-
 /// Empties the question. struct_size: sizeof(satline_room), so that a newer library knows how large yours is.
 ///
 /// Status: SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER.
@@ -262,15 +257,15 @@ pub unsafe extern "C" fn satline_room_check(
             0 => room.height_m,
             number => Installation::from_number(number).ok_or(SATLINE_STATUS_UNKNOWN_CHOICE)?.height_m(),
         };
-        let charge = unless_asked(room.charge_kg).map(Mass::from_kilograms).transpose().map_err(status)?;
-        let given = match (unless_asked(room.area_m2), charge) {
+        let charge = unless_unset(room.charge_kg).map(Mass::from_kilograms).transpose().map_err(status)?;
+        let given = match (unless_unset(room.area_m2), charge) {
             (Some(area), Some(charge)) => Given::Both(area, charge),
             (None, Some(charge)) => Given::Charge(charge),
             // Where neither is set, the area is refused further on.
             (_, None) => Given::Area(room.area_m2),
         };
         let question = safety::Room {
-            ceiling_height_m: unless_asked(room.ceiling_height_m),
+            ceiling_height_m: unless_unset(room.ceiling_height_m),
             ventilated: match room.ventilated {
                 0 => false,
                 1 => true,

@@ -1,6 +1,6 @@
 //! The standing-pressure check in C, and what else would have such a pressure.
 
-use crate::answer::{Answer, answer, given, status};
+use crate::answer::{Answer, answer, given, status, unless_unset};
 use crate::generated::codes::{
     SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER, SATLINE_STATUS_OK, SATLINE_STATUS_OUT_OF_RANGE,
     SATLINE_STATUS_UNKNOWN_CHOICE, SATLINE_STATUS_UNKNOWN_REFRIGERANT,
@@ -183,11 +183,6 @@ impl StandingFinding {
     }
 }
 
-/// What is given unless it is the -1 that stands for the default; any other negative number is refused further on.
-pub(crate) fn unless_default(value: f64) -> Option<f64> {
-    (value != -1.0).then_some(value)
-}
-
 /// Empties the question. struct_size: sizeof(satline_standing), so that a newer library knows how large yours is.
 ///
 /// Status: SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER.
@@ -252,9 +247,9 @@ pub unsafe extern "C" fn satline_standing_check(
         }
         let check = standing::Standing {
             liquid: Liquid::from_number(standing.liquid).ok_or(SATLINE_STATUS_UNKNOWN_CHOICE)?,
-            pressure_uncertainty_pa: unless_default(standing.pressure_uncertainty_pa),
-            temperature_uncertainty_k: unless_default(standing.temperature_uncertainty_k),
-            largest_spread_k: unless_default(standing.largest_spread_k),
+            pressure_uncertainty_pa: unless_unset(standing.pressure_uncertainty_pa),
+            temperature_uncertainty_k: unless_unset(standing.temperature_uncertainty_k),
+            largest_spread_k: unless_unset(standing.largest_spread_k),
             ..standing::Standing::new(curves, pressure, temperatures.get(..count).unwrap_or_default())
         };
         *finding = StandingFinding::of(&standing_check(&check).map_err(status)?);
@@ -289,7 +284,7 @@ pub unsafe extern "C" fn satline_refrigerant_matches(
         }
         let pressure = Pressure::from_pascals(pressure_pa).map_err(status)?;
         let temperature = Temperature::from_kelvin(temperature_k).map_err(status)?;
-        let uncertainties = (unless_default(pressure_uncertainty_pa), unless_default(temperature_uncertainty_k));
+        let uncertainties = (unless_unset(pressure_uncertainty_pa), unless_unset(temperature_uncertainty_k));
         let found = matches(pressure, temperature, uncertainties.0, uncertainties.1).map_err(status)?;
         let mut written = 0;
         for found in found.iter().take(usize::try_from(room).unwrap_or(usize::MAX)) {

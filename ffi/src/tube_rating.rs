@@ -1,11 +1,10 @@
 //! The pressure rating of copper tube and the temperature drop along a line, in C.
 
-use crate::answer::{Answer, answer, given, status};
+use crate::answer::{Answer, answer, given, status, unless_unset};
 use crate::generated::codes::{
     SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER, SATLINE_STATUS_OK, SATLINE_STATUS_UNKNOWN_CHOICE,
 };
 use crate::handle::{Refrigerant, curves};
-use crate::standing::unless_default;
 use satline::quantity::{GaugePressure, Temperature};
 use satline::visit::line_drop::{self, Flash, line_temperature_drop};
 use satline::visit::tube_rating::{self, Joint, Temper, copper_tube_rating};
@@ -149,7 +148,7 @@ pub unsafe extern "C" fn satline_copper_tube_rate(tube: *const CopperTube, ratin
         if tube.struct_size != size_of::<CopperTube>() as u32 || rating.struct_size != size_of::<TubeRating>() as u32 {
             return Err(SATLINE_STATUS_BAD_STRUCT_SIZE);
         }
-        let design = match unless_default(tube.design_gauge_pressure_pa) {
+        let design = match unless_unset(tube.design_gauge_pressure_pa) {
             Some(pascals) => Some(GaugePressure::from_pascals(pascals).map_err(status)?),
             None => None,
         };
@@ -159,8 +158,8 @@ pub unsafe extern "C" fn satline_copper_tube_rate(tube: *const CopperTube, ratin
             temper: Temper::from_number(tube.temper).ok_or(SATLINE_STATUS_UNKNOWN_CHOICE)?,
             joint: Joint::from_number(tube.joint).ok_or(SATLINE_STATUS_UNKNOWN_CHOICE)?,
             temperature: Temperature::from_kelvin(tube.temperature_k).map_err(status)?,
-            wall_tolerance_m: unless_default(tube.wall_tolerance_m),
-            diameter_tolerance_m: unless_default(tube.diameter_tolerance_m),
+            wall_tolerance_m: unless_unset(tube.wall_tolerance_m),
+            diameter_tolerance_m: unless_unset(tube.diameter_tolerance_m),
         };
         let found = copper_tube_rating(&asked, design).map_err(status)?;
         *rating = TubeRating {
@@ -232,7 +231,7 @@ pub unsafe extern "C" fn satline_line_temperature_drop(
             upstream: Temperature::from_kelvin(upstream_k).map_err(status)?,
             downstream: Temperature::from_kelvin(downstream_k).map_err(status)?,
             flash: Flash::from_number(flash).ok_or(SATLINE_STATUS_UNKNOWN_CHOICE)?,
-            difference_uncertainty_k: unless_default(difference_uncertainty_k),
+            difference_uncertainty_k: unless_unset(difference_uncertainty_k),
         })
         .map_err(status)?;
         *drop = LineDropAnswer {

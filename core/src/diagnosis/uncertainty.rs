@@ -3,7 +3,6 @@
 use super::limits::{
     AIRFLOW_LIMIT_SHARE, LIQUID_LIMIT_PSI, SQRT_3, SUCTION_LIMIT_PSI, THERMOMETER_LIMIT_F, THERMOMETER_LIMIT_SHARE,
 };
-use crate::math;
 use crate::quantity::{Atmosphere, KELVIN_PER_FAHRENHEIT, PASCALS_PER_PSI, fahrenheit_from_kelvin};
 use crate::reading::{Field, Reading};
 
@@ -48,11 +47,6 @@ fn default_limit(field: Field, value: f64) -> f64 {
         // Nameplate figures, times and masses enter no value with an uncertainty.
         _ => 0.0,
     }
-}
-
-/// Root of the sum of the squares of independent contributions.
-pub(super) fn combine<const N: usize>(contributions: [f64; N]) -> f64 {
-    math::sqrt(contributions.iter().map(|part| part * part).sum())
 }
 
 #[cfg(test)]

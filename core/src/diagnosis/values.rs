@@ -2,11 +2,12 @@
 
 use super::finding::{Value, ValueBound, Values};
 use super::limits::{DISCHARGE_DROP_HIGHEST_F, SQRT_3, ZERO_STANDARDS};
-use super::uncertainty::{combine, standard};
+use super::uncertainty::standard;
 use crate::charge::{NoValidTest, SlopedTarget, sloped_split, sloped_superheat};
 use crate::quantity::KELVIN_PER_FAHRENHEIT;
 use crate::reading::{Field, Metering, MeteringPlace, Reading};
 use crate::saturation::SaturationCurves;
+use crate::uncertain::root_of_squares;
 
 /// The values, and what was learnt on the way.
 pub(super) struct Computed {
@@ -86,7 +87,7 @@ fn target_superheat(reading: &Reading, computed: &mut Computed) {
     if let (Some(wet_bulb), Some(outdoor)) = (reading.return_wet_bulb, reading.outdoor_dry_bulb) {
         match sloped_superheat(wet_bulb, outdoor) {
             Ok(target) => {
-                let uncertainty = combine([
+                let uncertainty = root_of_squares([
                     target.by_wet_bulb * standard(reading, Field::ReturnWetBulb),
                     target.by_dry_bulb * standard(reading, Field::OutdoorDryBulb),
                 ]);
@@ -109,13 +110,15 @@ fn suction_side(reading: &Reading, computed: &mut Computed) {
     if let Ok(bubble) = refrigerant.bubble_temperature(pressure) {
         computed.suction_glide = dew.kelvin() - bubble.kelvin();
     }
-    let from_pressure = combine([slope * standard(reading, Field::SuctionPressure), of_curves(refrigerant)]);
+    let from_pressure = root_of_squares([slope * standard(reading, Field::SuctionPressure), of_curves(refrigerant)]);
     computed.values.dew_temperature = Some(Value::new(dew.kelvin(), from_pressure.abs()));
     if let Some(line) = reading.suction_line_temperature {
-        let uncertainty = combine([from_pressure, standard(reading, Field::SuctionLineTemperature)]);
+        let uncertainty = root_of_squares([from_pressure, standard(reading, Field::SuctionLineTemperature)]);
         let superheat = Value::new(line.kelvin() - dew.kelvin(), uncertainty).one_sided_at_zero();
         computed.values.superheat = Some(match computed.values.target_superheat {
-            Some(target) => superheat.against(target.value, combine([uncertainty, target.standard_uncertainty])),
+            Some(target) => {
+                superheat.against(target.value, root_of_squares([uncertainty, target.standard_uncertainty]))
+            }
             None => superheat,
         });
     }
@@ -143,10 +146,10 @@ fn high_side(reading: &Reading, computed: &mut Computed) {
     if let Ok(dew) = refrigerant.dew_temperature(pressure) {
         computed.high_side_glide = dew.kelvin() - bubble.kelvin();
     }
-    let from_pressure = combine([slope * standard(reading, field), of_curves(refrigerant)]);
-    computed.values.bubble_temperature = Some(Value::new(bubble.kelvin(), combine([from_pressure, drop])));
+    let from_pressure = root_of_squares([slope * standard(reading, field), of_curves(refrigerant)]);
+    computed.values.bubble_temperature = Some(Value::new(bubble.kelvin(), root_of_squares([from_pressure, drop])));
     if let Some(outdoor) = reading.outdoor_dry_bulb {
-        let uncertainty = combine([from_pressure, drop, standard(reading, Field::OutdoorDryBulb)]);
+        let uncertainty = root_of_squares([from_pressure, drop, standard(reading, Field::OutdoorDryBulb)]);
         computed.values.condensing_over_ambient = Some(Value::new(bubble.kelvin() - outdoor.kelvin(), uncertainty));
     }
     // With the metering device outdoors the small line is two-phase: its temperature tells no subcooling.
@@ -154,12 +157,12 @@ fn high_side(reading: &Reading, computed: &mut Computed) {
         return;
     }
     if let Some(line) = reading.liquid_line_temperature {
-        let uncertainty = combine([from_pressure, drop, standard(reading, Field::LiquidLineTemperature)]);
+        let uncertainty = root_of_squares([from_pressure, drop, standard(reading, Field::LiquidLineTemperature)]);
         let subcooling = Value::new(bubble.kelvin() - line.kelvin(), uncertainty).one_sided_at_zero();
         computed.values.subcooling = Some(match reading.target_subcooling {
             Some(target) => {
                 let of_target = standard(reading, Field::TargetSubcooling);
-                subcooling.against(target.kelvin(), combine([uncertainty, of_target]))
+                subcooling.against(target.kelvin(), root_of_squares([uncertainty, of_target]))
             }
             None => subcooling,
         });
@@ -169,8 +172,10 @@ fn high_side(reading: &Reading, computed: &mut Computed) {
 fn air_side(reading: &Reading, values: &mut Values) {
     if let (Some(line), Some(outdoor)) = (reading.liquid_line_temperature, reading.outdoor_dry_bulb) {
         if reading.metering_place != Some(MeteringPlace::Outdoor) {
-            let uncertainty =
-                combine([standard(reading, Field::LiquidLineTemperature), standard(reading, Field::OutdoorDryBulb)]);
+            let uncertainty = root_of_squares([
+                standard(reading, Field::LiquidLineTemperature),
+                standard(reading, Field::OutdoorDryBulb),
+            ]);
             let approach = Value::new(line.kelvin() - outdoor.kelvin(), uncertainty);
             values.approach = Some(match reading.target_approach {
                 Some(target) => approach.against(target.kelvin(), uncertainty),
@@ -187,12 +192,12 @@ fn air_side(reading: &Reading, values: &mut Values) {
     }
     if let (Some(return_air), Some(supply)) = (reading.return_dry_bulb, reading.supply_dry_bulb) {
         let (of_return, of_supply) = (standard(reading, Field::ReturnDryBulb), standard(reading, Field::SupplyDryBulb));
-        let split = Value::new(return_air.kelvin() - supply.kelvin(), combine([of_return, of_supply]));
+        let split = Value::new(return_air.kelvin() - supply.kelvin(), root_of_squares([of_return, of_supply]));
         values.temperature_split = Some(match target {
             // The return dry bulb stands on both sides of the deviation, so its error partly cancels.
             Some(target) => split.against(
                 target.kelvin,
-                combine([
+                root_of_squares([
                     of_supply,
                     (1.0 - target.by_dry_bulb) * of_return,
                     target.by_wet_bulb * standard(reading, Field::ReturnWetBulb),
@@ -214,7 +219,7 @@ fn of_curves(refrigerant: &SaturationCurves) -> f64 {
 }
 
 fn split_target_uncertainty(reading: &Reading, target: SlopedTarget) -> f64 {
-    combine([
+    root_of_squares([
         target.by_dry_bulb * standard(reading, Field::ReturnDryBulb),
         target.by_wet_bulb * standard(reading, Field::ReturnWetBulb),
     ])

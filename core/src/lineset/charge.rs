@@ -8,7 +8,7 @@ use crate::bounds;
 use crate::error::Error;
 use crate::math;
 use crate::refrigerant::identity::Identity;
-use crate::uncertain::{Uncertain, propagate};
+use crate::uncertain::{Uncertain, propagate, root_of_squares};
 
 /// By how many standard uncertainties the maker's figure and the computed one may differ.
 const COVERAGE: f64 = 2.0;
@@ -155,7 +155,7 @@ pub fn line_set_charge(densities: &impl LineDensities, set: &LineSet<'_>) -> Res
 fn widened(density: Uncertain, share: f64) -> Uncertain {
     Uncertain {
         value: density.value,
-        standard_uncertainty: root([density.standard_uncertainty, share * density.value]),
+        standard_uncertainty: root_of_squares([density.standard_uncertainty, share * density.value]),
     }
 }
 
@@ -270,12 +270,8 @@ fn sum(masses: &[Uncertain]) -> Result<Uncertain, Error> {
 fn sum_of<const N: usize>(values: [Uncertain; N]) -> Uncertain {
     Uncertain {
         value: values.iter().map(|value| value.value).sum(),
-        standard_uncertainty: root(values.map(|value| value.standard_uncertainty)),
+        standard_uncertainty: root_of_squares(values.map(|value| value.standard_uncertainty)),
     }
-}
-
-fn root<const N: usize>(parts: [f64; N]) -> f64 {
-    math::sqrt(parts.iter().map(|part| part * part).sum())
 }
 
 fn cautions(identity: &Identity) -> u32 {

@@ -6,7 +6,8 @@ use super::{ALL, Refrigerant};
 use crate::error::Error;
 use crate::quantity::{Pressure, Temperature};
 use crate::saturation::SaturationCurves;
-use crate::visit::standing::{COVERAGE, PROPERTY_ALLOWANCE, Uncertainty, root_of_squares};
+use crate::uncertain::root_of_squares;
+use crate::visit::standing::{COVERAGE, PROPERTY_ALLOWANCE, Uncertainty};
 
 /// How many of the nearest are named.
 pub const MATCHES_MAX: usize = 24;

@@ -5,7 +5,7 @@ use super::account_answers::ChargeBalance;
 use crate::bounds;
 use crate::error::Error;
 use crate::math;
-use crate::uncertain::Uncertain;
+use crate::uncertain::{Uncertain, root_of_squares};
 
 /// By how many standard uncertainties a difference must exceed its tolerance to count.
 const COVERAGE: f64 = 2.0;
@@ -131,14 +131,14 @@ pub fn charge_account(
     // The scale's own error goes with all that it weighed.
     let inside = Uncertain {
         value: start.value + change,
-        standard_uncertainty: root([start.standard_uncertainty, own, scale * change]),
+        standard_uncertainty: root_of_squares([start.standard_uncertainty, own, scale * change]),
     };
     let advice = "more was recovered than was inside: check the start and the signs of the weighings";
     let (lowest, highest) = (-COVERAGE * inside.standard_uncertainty, bounds::MASS.upper);
     bounds::within("mass inside by the scale", "kg", inside.value, lowest, highest, advice)?;
     let deviation = Uncertain {
         value: inside.value - expected.value,
-        standard_uncertainty: root([inside.standard_uncertainty, expected.standard_uncertainty]),
+        standard_uncertainty: root_of_squares([inside.standard_uncertainty, expected.standard_uncertainty]),
     };
     let beyond = deviation.value.abs() - tolerance * expected.value;
     let within = COVERAGE * deviation.standard_uncertainty;
@@ -150,7 +150,7 @@ pub fn charge_account(
     };
     let share = (expected.value > 0.0).then(|| Uncertain {
         value: deviation.value / expected.value,
-        standard_uncertainty: root([
+        standard_uncertainty: root_of_squares([
             inside.standard_uncertainty / expected.value,
             inside.value * expected.standard_uncertainty / (expected.value * expected.value),
         ]),
@@ -236,7 +236,7 @@ pub fn leak_rate(full_charge_kg: Uncertain, additions: &[Addition]) -> Result<Le
         kg_a_year,
         share_a_year: Uncertain {
             value: share,
-            standard_uncertainty: root([
+            standard_uncertainty: root_of_squares([
                 kg_a_year.standard_uncertainty / full.value,
                 share * full.standard_uncertainty / full.value,
             ]),
@@ -257,7 +257,8 @@ fn weighed(weighings: &[Weighing]) -> Result<(f64, f64), Error> {
     Ok((change, math::sqrt(squares)))
 }
 
-fn checked(bound: &bounds::Bound, value: Uncertain) -> Result<Uncertain, Error> {
+/// A mass with its uncertainty, refused outside a bound.
+pub(super) fn checked(bound: &bounds::Bound, value: Uncertain) -> Result<Uncertain, Error> {
     bounds::MASS_UNCERTAINTY.check(value.standard_uncertainty)?;
     Ok(Uncertain { value: bound.check(value.value)?, ..value })
 }
@@ -265,10 +266,6 @@ fn checked(bound: &bounds::Bound, value: Uncertain) -> Result<Uncertain, Error> 
 fn sum(parts: &[Uncertain]) -> Uncertain {
     let squares: f64 = parts.iter().map(|part| part.standard_uncertainty * part.standard_uncertainty).sum();
     Uncertain { value: parts.iter().map(|part| part.value).sum(), standard_uncertainty: math::sqrt(squares) }
-}
-
-fn root<const N: usize>(parts: [f64; N]) -> f64 {
-    math::sqrt(parts.iter().map(|part| part * part).sum())
 }
 
 #[cfg(test)]

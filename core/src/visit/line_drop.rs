@@ -6,12 +6,13 @@
 //! pressures. A line that stays subcooled hardly cools by losing pressure (0.05 K for 100 kPa of R-410A, less for others):
 //! it cools or warms by heat exchange.
 
-use super::standing::{Uncertainty, root_of_squares};
+use super::standing::Uncertainty;
 use crate::charge::answers::answers;
 use crate::error::Error;
 use crate::quantity::{Pressure, Temperature};
 use crate::saturation::SaturationCurves;
 use crate::uncertain::Uncertain;
+use crate::uncertain::root_of_squares;
 
 answers! {
     /// What is known of the line at the second clamp.

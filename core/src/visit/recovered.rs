@@ -1,10 +1,10 @@
 //! Recovery: whether the cylinder has room for what is expected, and whether all of it came out.
 
+use super::account::checked;
 use super::account_answers::{RecoveredBalance, RoomVerdict};
 use crate::bounds;
 use crate::error::Error;
-use crate::math;
-use crate::uncertain::Uncertain;
+use crate::uncertain::{Uncertain, root_of_squares};
 
 /// By how many standard uncertainties a difference must exceed its tolerance to count.
 const COVERAGE: f64 = 2.0;
@@ -66,13 +66,13 @@ pub struct RecoveryFinding {
 /// # Ok::<(), satline::Error>(())
 /// ```
 pub fn recovery(question: &Recovery) -> Result<RecoveryFinding, Error> {
-    let expected = checked(question.expected_kg)?;
-    let before = checked(question.before_kg)?;
+    let expected = checked(&bounds::MASS, question.expected_kg)?;
+    let before = checked(&bounds::MASS, question.before_kg)?;
     let limit = bounds::MASS.check(question.cylinder_limit_kg)?;
     let tolerance = bounds::SHARE.check(question.tolerance)?;
     let room = Uncertain { value: limit - before.value, ..before };
     let spare = room.value - expected.value;
-    let doubt = COVERAGE * root(room.standard_uncertainty, expected.standard_uncertainty);
+    let doubt = COVERAGE * root_of_squares([room.standard_uncertainty, expected.standard_uncertainty]);
     let verdict = match (room.value <= 0.0, spare > doubt, spare < -doubt) {
         (true, ..) => RoomVerdict::Full,
         (_, true, _) => RoomVerdict::Enough,
@@ -89,17 +89,17 @@ pub fn recovery(question: &Recovery) -> Result<RecoveryFinding, Error> {
         balance: RecoveredBalance::NotYet,
     };
     let Some(after) = question.after_kg else { return Ok(nothing) };
-    let after = checked(after)?;
+    let after = checked(&bounds::MASS, after)?;
     let advice = "a cylinder does not lose by recovery: check which weighing is which, and the tare";
     let bound = bounds::MASS;
     bounds::within("mass in the cylinder after", bound.unit, after.value, before.value, bound.upper, advice)?;
     let recovered = Uncertain {
         value: after.value - before.value,
-        standard_uncertainty: root(after.standard_uncertainty, before.standard_uncertainty),
+        standard_uncertainty: root_of_squares([after.standard_uncertainty, before.standard_uncertainty]),
     };
     let deviation = Uncertain {
         value: recovered.value - expected.value,
-        standard_uncertainty: root(recovered.standard_uncertainty, expected.standard_uncertainty),
+        standard_uncertainty: root_of_squares([recovered.standard_uncertainty, expected.standard_uncertainty]),
     };
     let beyond = deviation.value.abs() - tolerance * expected.value;
     let doubt = COVERAGE * deviation.standard_uncertainty;
@@ -116,15 +116,6 @@ pub fn recovery(question: &Recovery) -> Result<RecoveryFinding, Error> {
         balance,
         ..nothing
     })
-}
-
-fn checked(mass: Uncertain) -> Result<Uncertain, Error> {
-    bounds::MASS_UNCERTAINTY.check(mass.standard_uncertainty)?;
-    Ok(Uncertain { value: bounds::MASS.check(mass.value)?, ..mass })
-}
-
-fn root(left: f64, right: f64) -> f64 {
-    math::sqrt(left * left + right * right)
 }
 
 #[cfg(test)]

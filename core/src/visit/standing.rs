@@ -8,9 +8,9 @@
 pub use super::answers::{Advice, Cause, Caution, Liquid, Outcome, Reason};
 use crate::bounds;
 use crate::error::Error;
-use crate::math;
 use crate::quantity::{KELVIN_PER_FAHRENHEIT, PASCALS_PER_PSI, Pressure, Temperature, fahrenheit_from_kelvin};
 use crate::saturation::SaturationCurves;
+use crate::uncertain::root_of_squares;
 
 /// How many standard uncertainties a pressure may lie outside the band before it counts as outside.
 pub const COVERAGE: f64 = 2.0;
@@ -343,9 +343,4 @@ fn cautions(outcome: Outcome, flammable: bool, blend: bool) -> u32 {
     .into_iter()
     .filter(|(_, given)| *given)
     .fold(0, |bits, (caution, _)| bits | bit(caution))
-}
-
-/// Root of the sum of the squares of independent contributions.
-pub(crate) fn root_of_squares<const N: usize>(contributions: [f64; N]) -> f64 {
-    math::sqrt(contributions.iter().map(|part| part * part).sum())
 }

@@ -12,7 +12,8 @@ use crate::error::Error;
 use crate::math;
 use crate::quantity::Temperature;
 use crate::uncertain::Uncertain;
-use crate::visit::standing::{Uncertainty, root_of_squares};
+use crate::uncertain::root_of_squares;
+use crate::visit::standing::Uncertainty;
 
 const SQRT_12: f64 = 2.0 * SQRT_3;
 

@@ -7,10 +7,11 @@ mod answers;
 pub use answers::{Advice, Caution, Outcome, Reason};
 
 use super::nitrogen::Nitrogen;
-use super::standing::{Uncertainty, root_of_squares};
+use super::standing::Uncertainty;
 use crate::bounds;
 use crate::error::Error;
 use crate::quantity::{Pressure, Temperature};
+use crate::uncertain::root_of_squares;
 use crate::uncertain::{Uncertain, propagate};
 
 /// How many standard uncertainties a drop must exceed.
