@@ -1,7 +1,6 @@
 """Saturated densities and enthalpies from the compact curves: against the equation of state, and against tables."""
 
 import doctest
-import time
 
 import numpy as np
 import pytest
@@ -65,20 +64,6 @@ def test_numbers_arrays_and_errors(name, r410a):
         function(float("nan"))
     with pytest.raises(TypeError, match="temperature_k"):
         function("300")
-
-
-def test_fast(r410a):
-    """What the curves are for: an array at once. Read as a ratio, which does not depend on the machine."""
-    temperatures = np.linspace(250.0, 320.0, 200)
-
-    def seconds(function):
-        function(temperatures)
-        started = time.perf_counter()
-        function(temperatures)
-        return time.perf_counter() - started
-
-    curves = min(seconds(r410a.saturated_liquid_density_kg_m3) for _ in range(5))
-    assert seconds(r410a.saturated_liquid) > 20.0 * curves
 
 
 def test_the_example():

@@ -7,7 +7,6 @@ use satline::rig::{
 };
 use satline_tests::fleet::{Case, REFRIGERANTS, case, correlations, factors, maps, marginals, sample};
 use std::collections::BTreeMap;
-use std::time::{Duration, Instant};
 
 /// What balances may miss, relatively.
 const CLOSED: f64 = 1e-6;
@@ -105,23 +104,13 @@ fn every_unit_settles_or_says_why_not() {
     let maps = maps();
     let mut outcomes = BTreeMap::new();
     let mut worst: BTreeMap<&str, f64> = BTreeMap::new();
-    let mut times = Vec::new();
     for number in 0..2000 {
         let case = case(20_260, number);
         let (map, name) = (&maps[case.refrigerant], REFRIGERANTS[case.refrigerant]);
         let unit = case.member.unit(map).unwrap_or_else(|error| panic!("{number} {name}: {error}"));
-        let start = Instant::now();
         let found = unit.solve(&case.conditions, &case.faults);
-        let mut took = start.elapsed();
-        // Other work may have interrupted a slow one: the least of four counts.
-        for _ in 0..3 {
-            if took > Duration::from_millis(3) {
-                let start = Instant::now();
-                assert!(unit.solve(&case.conditions, &case.faults) == found);
-                took = took.min(start.elapsed());
-            }
-        }
-        times.push(took);
+        // The same question has the same answer.
+        assert!(unit.solve(&case.conditions, &case.faults) == found, "{number} {name}");
         let outcome = match &found {
             Ok(_) => "settled".to_string(),
             // Anything else would be an error without a reason.
@@ -137,15 +126,11 @@ fn every_unit_settles_or_says_why_not() {
         }
         *outcomes.entry(outcome).or_insert(0) += 1;
     }
-    times.sort();
-    let slow = times.iter().filter(|time| time.as_micros() > 10_000).count();
     println!("{outcomes:?}");
     println!("{worst:?}");
-    println!("a solve: median {:?}, worst {:?}, {slow} of {} above 10 ms", times[1000], times[1999], times.len());
     // The box is one of units that run: most must, and none may end without a reason found.
     assert!(outcomes["settled"] > 1900, "{outcomes:?}");
     assert!(!outcomes.contains_key("NoBalance"), "{outcomes:?}");
-    assert!(times[1000] < Duration::from_millis(10));
 }
 
 /// A solve gives the same bits whatever was solved before it.
