@@ -1,5 +1,9 @@
 //! The answer to a reading. Fixed size, no heap; every choice has a number for C and a name for files.
 
+use super::amount::ChargeAmount;
+use super::cause::{Conclusion, Hypotheses};
+use super::feature::Features;
+use super::precondition::Preconditions;
 use crate::charge::ProtocolVerdict;
 use crate::charge::answers::answers;
 use crate::reading::Field;
@@ -98,6 +102,39 @@ answers! {
         /// The condensing temperature is below the outdoor air.
         CondensingBelowAmbient = 24 "condensing-below-ambient"
             "The condensing temperature comes out below the outdoor air, which a running unit cannot do: wrong refrigerant named, gauge or hose, or a stopped compressor.";
+        /// Suction and high side at the same pressure.
+        EqualPressures = 25 "equal-pressures"
+            "Suction and high side stand at the same pressure: the compressor is not pumping, or both hoses are on one port.";
+        /// A gauge that shows the pressure of the air.
+        HoseNotSeated = 26 "hose-not-seated"
+            "A gauge shows the pressure of the air around it: the hose is not seated, its valve is closed, or the circuit is empty.";
+        /// The discharge stands far over the liquid port.
+        ServiceValvePartClosed = 27 "service-valve-part-closed"
+            "The discharge pressure stands far above the liquid pressure: a service valve that is not fully open, or hoses at other ports than named.";
+        /// Pull-down, defrost, fan cycling or head-pressure control.
+        OperationUnsteady = 28 "operation-unsteady"
+            "The unit was pulling down, defrosting, cycling its outdoor fan or holding its head pressure: none of that is a test of the charge.";
+        /// Unknown, mixed or shifted refrigerant.
+        RefrigerantInDoubt = 29 "refrigerant-in-doubt"
+            "The refrigerant is unknown, mixed, or has shifted by a leak of vapour: its pressures do not tell its temperatures. Recover it and charge afresh.";
+        /// Other causes are likelier than the charge.
+        OtherCauseLikelier = 30 "other-cause-likelier"
+            "Another fault is likelier than the charge: find it first, for a charge corrected on top of it becomes a new fault.";
+        /// Judged by weighing all features, without a target of its own.
+        JudgedByEvidence = 31 "judged-by-evidence"
+            "No target was given for this unit; all that was measured together tells the charge.";
+        /// The explanations are too close.
+        EvidenceTooClose = 32 "evidence-too-close"
+            "The measurements fit more than one explanation too well to act on the charge.";
+        /// The scale says there is enough in it.
+        ChargeAlreadyWeighed = 33 "charge-already-weighed"
+            "The charge that was weighed in is already what the unit should hold: adding more would be on top of another fault.";
+        /// Suction below the pressure of the air.
+        SuctionBelowAtmosphere = 34 "suction-below-atmosphere"
+            "The suction pressure is below the pressure of the air around: a leak would draw air in. Stop and find out why before adding anything.";
+        /// The discharge line is colder than condensing.
+        DischargeLineContradicts = 35 "discharge-line-contradicts"
+            "The discharge line is colder than the condensing temperature: the probe is not on the discharge line or does not touch it.";
     }
 }
 
@@ -147,6 +184,27 @@ answers! {
         FindLeak = 15 "find-leak" "Refrigerant does not wear out: look for the leak before adding any.";
         /// Read once more for a firmer verdict.
         ReadAgain = 16 "read-again" "The result is near the edge of its band: read again with better probes or after a while.";
+        /// Discharge line temperature.
+        MeasureDischargeLine = 17 "measure-discharge-line"
+            "Measure the temperature of the discharge line, a hand's breadth from the compressor.";
+        /// Outdoor coil's leaving air.
+        MeasureCondenserAir = 18 "measure-condenser-air"
+            "Measure the air that leaves the outdoor coil, beside the air that enters it.";
+        /// Compressor power.
+        MeasurePower = 19 "measure-power" "Measure the compressor's power.";
+        /// A two-phase surface of the outdoor coil.
+        MeasureCoilSurface = 20 "measure-coil-surface"
+            "Measure a return bend in the middle of the outdoor coil, insulated: a saturation temperature well above it means air or nitrogen inside.";
+        /// The pressure of the standing unit.
+        StandingPressure = 21 "standing-pressure"
+            "Stop the unit, let everything come to one temperature, and compare the pressure with that of the refrigerant.";
+        /// Supply wet bulb.
+        MeasureSupplyWetBulb = 22 "measure-supply-wet-bulb" "Measure the supply wet bulb: with the airflow it gives the capacity.";
+        /// Coil outlet.
+        MeasureCoilOutlet = 23 "measure-coil-outlet" "Measure the temperature of the line that leaves the indoor coil.";
+        /// Compressor test.
+        CompressorTest = 24 "compressor-test"
+            "Test the compressor: pump-down or the drop of its power and pressures; on a heat pump also the reversing valve's temperatures.";
     }
 }
 
@@ -203,6 +261,21 @@ answers! {
             "A discharge pressure stood in for the liquid pressure: on a tested unit that read 1.4 to 2.5 °F too much subcooling.";
         /// The head pressure is high.
         HighHead = 13 "high-head" "The high side runs hot: do not add refrigerant, and watch for the pressure switch.";
+        /// A leak of something that burns, indoors.
+        FlammableLeak = 14 "flammable-leak"
+            "If it may be leaking indoors: ventilate and remove every source of ignition before anything else.";
+        /// Liquid floods the compressor.
+        FloodedCompressor = 15 "flooded-compressor"
+            "Too much refrigerant, or liquid coming back, washes out the compressor's oil and breaks it: do not leave it running so.";
+        /// A sweating shell proves nothing.
+        SweatingShell = 16 "sweating-shell"
+            "A sweating compressor shell alone proves nothing on a humid day: the sump over the dew temperature, or the discharge superheat, does.";
+        /// The discharge line is too hot.
+        HotDischarge = 17 "hot-discharge"
+            "The discharge line is hotter than about 225 °F (common practice; the maker's figure rules): oil and valves suffer.";
+        /// A leak would draw in air.
+        SuctionBelowAtmosphere = 18 "suction-below-atmosphere"
+            "The suction side is below the pressure of the air: a leak there draws air in.";
     }
 }
 
@@ -320,6 +393,10 @@ values! {
     Approach approach = 8 "approach_k" "liquid line over outdoor air";
     /// Airflow over the indoor coil for each watt of nominal capacity, m³/(s·W).
     AirflowPerCapacity airflow_per_capacity = 9 "airflow_per_capacity_m3_s_w" "airflow for the capacity";
+    /// Discharge superheat, K: discharge line temperature minus dew temperature at the discharge (or liquid) pressure.
+    DischargeSuperheat discharge_superheat = 10 "discharge_superheat_k" "discharge superheat";
+    /// Sump over dew temperature at the suction pressure, K.
+    SumpOverDew sump_over_dew = 11 "sump_over_dew_k" "sump over evaporating temperature";
 }
 
 /// A field of a reading, numeric or not.
@@ -442,8 +519,8 @@ impl Cautions {
 
 /// The answer to a reading.
 ///
-/// Causes with probabilities are not weighed yet, so a finding has none; `charge` says what simple and conservative
-/// rules allow to be said of the charge itself.
+/// `hypotheses` weighs all causes together; `conclusion` says which of them the finding stands by, if any; `charge` says
+/// what that, and the rules of the trade, allow to be said of the charge itself.
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[non_exhaustive]
 pub struct Finding {
@@ -465,4 +542,16 @@ pub struct Finding {
     pub advice: Advice,
     /// What can hurt.
     pub cautions: Cautions,
+    /// What must hold before a diagnosis, and whether it does.
+    pub preconditions: Preconditions,
+    /// What each feature was expected to be.
+    pub features: Features,
+    /// What may be wrong, most likely first.
+    pub hypotheses: Hypotheses,
+    /// What the finding stands by.
+    pub conclusion: Conclusion,
+    /// Whether what is most likely also fits: false means that no known fault explains the readings.
+    pub fits: bool,
+    /// How much to add or recover, where the charge is off by the evidence.
+    pub amount: Option<ChargeAmount>,
 }

@@ -4,10 +4,14 @@
 //! weighed here; a wrong "correct" harms as a wrong "add" does, so what another fault could imitate is not judged.
 
 use super::airflow::{Airflow, airflow};
+use super::cause::{Conclusion, ConclusionReason, Hypotheses};
+use super::feature::Features;
 use super::finding::{
     Advice, Charge, ChargeStatus, FieldName, Finding, Missing, NeededFor, NextCheck, Reason, Value, ValueBound,
 };
 use super::limits::*;
+use super::options::Options;
+use super::precondition::Preconditions;
 use super::values::{Computed, compute};
 use crate::charge::protocol::{capacity_is_not_held, side};
 use crate::charge::{Contradiction, Protocol, contradiction};
@@ -33,6 +37,13 @@ pub fn diagnose(reading: &Reading) -> Finding {
 /// Judges a reading, quoting the given protocol. The evidence rules do not depend on it.
 #[must_use]
 pub fn diagnose_by(reading: &Reading, protocol: Protocol) -> Finding {
+    diagnose_with(reading, &Options { protocol, ..Options::default() })
+}
+
+/// Judges a reading with all that is known besides: the unit's own healthy readings, other priors, another protocol.
+#[must_use]
+pub fn diagnose_with(reading: &Reading, options: &Options) -> Finding {
+    let protocol = options.protocol;
     // In heating the two ports change their parts, so no value of cooling is computed.
     let cooling = reading.mode != Some(Mode::Heating);
     let computed = if cooling { compute(reading) } else { Computed::nothing() };
@@ -56,6 +67,12 @@ pub fn diagnose_by(reading: &Reading, protocol: Protocol) -> Finding {
         next_check: verdict.next_check,
         advice: verdict.advice,
         cautions: judge.cautions(&verdict, protocol.action),
+        preconditions: Preconditions::UNKNOWN,
+        features: Features::NONE,
+        hypotheses: Hypotheses::NONE,
+        conclusion: Conclusion::cannot_tell(ConclusionReason::TooLittleMeasured),
+        fits: true,
+        amount: None,
     }
 }
 
@@ -76,8 +93,8 @@ fn after(reason: Reason) -> (NextCheck, Advice) {
             (NextCheck::WeighCharge, Advice::WeighIn)
         }
         Reason::NotInChargingMode => (NextCheck::ChargingMode, Advice::WeighIn),
-        Reason::NotSettled => (NextCheck::Settle, Advice::DoNotCharge),
-        Reason::PressureOutsideCurve | Reason::CondensingBelowAmbient => {
+        Reason::NotSettled | Reason::OperationUnsteady => (NextCheck::Settle, Advice::DoNotCharge),
+        Reason::PressureOutsideCurve | Reason::CondensingBelowAmbient | Reason::RefrigerantInDoubt => {
             (NextCheck::IdentifyRefrigerant, Advice::DoNotCharge)
         }
         Reason::AirflowFirst => (NextCheck::IndoorAirflow, Advice::DoNotCharge),
@@ -86,12 +103,21 @@ fn after(reason: Reason) -> (NextCheck, Advice) {
         Reason::CoilFreezing => (NextCheck::ThawCoil, Advice::DoNotCharge),
         Reason::RestrictionSuspected => (NextCheck::LiquidLineDrop, Advice::DoNotCharge),
         Reason::MeteringOverfeeds | Reason::SignsConflict => (NextCheck::MeteringDevice, Advice::DoNotCharge),
-        Reason::AtSaturation => (NextCheck::WeighCharge, Advice::DoNotCharge),
+        Reason::AtSaturation
+        | Reason::OtherCauseLikelier
+        | Reason::EvidenceTooClose
+        | Reason::ChargeAlreadyWeighed
+        | Reason::SuctionBelowAtmosphere => (NextCheck::WeighCharge, Advice::DoNotCharge),
         Reason::PressuresContradict
         | Reason::AirTemperaturesContradict
         | Reason::LineTemperatureContradicts
+        | Reason::EqualPressures
+        | Reason::HoseNotSeated
+        | Reason::ServiceValvePartClosed
+        | Reason::DischargeLineContradicts
         | Reason::JudgedBySuperheat
         | Reason::JudgedBySubcooling
+        | Reason::JudgedByEvidence
         | Reason::JudgedByDischargePressure => (NextCheck::CheckInstruments, Advice::DoNotCharge),
     }
 }

@@ -28,15 +28,27 @@
 //! ```
 
 mod airflow;
+mod amount;
+mod cause;
 mod cautions;
+mod feature;
 mod finding;
 mod judge;
 mod limits;
 mod missing;
+mod options;
+mod precondition;
+mod priors;
 mod uncertainty;
 mod values;
 
+pub use amount::{ChargeAmount, LARGEST_STEP_SHARE};
+pub use cause::*;
+pub use feature::*;
 pub use finding::*;
-pub use judge::{diagnose, diagnose_by};
+pub use judge::{diagnose, diagnose_by, diagnose_with};
+pub use options::Options;
+pub use precondition::*;
+pub use priors::Priors;
 #[cfg(test)]
 mod tests;
