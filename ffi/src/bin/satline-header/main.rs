@@ -27,6 +27,7 @@ const SOURCES: &[&str] = &[
     "saturation.rs",
     "target.rs",
     "reading.rs",
+    "accuracies.rs",
     "finding.rs",
     "standing.rs",
     "safety.rs",
