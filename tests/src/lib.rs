@@ -1,7 +1,7 @@
 //! Shared helpers of the checks.
 
-pub mod estimate;
 pub mod commission;
+pub mod estimate;
 pub mod fleet;
 pub mod measured;
 pub mod signatures;

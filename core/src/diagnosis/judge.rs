@@ -13,6 +13,7 @@ use super::limits::*;
 use super::options::Options;
 use super::precondition::Preconditions;
 use super::values::{Computed, compute};
+use super::weigh;
 use crate::charge::protocol::{capacity_is_not_held, side};
 use crate::charge::{Contradiction, Protocol, contradiction};
 use crate::quantity::KELVIN_PER_FAHRENHEIT;
@@ -57,6 +58,7 @@ pub fn diagnose_with(reading: &Reading, options: &Options) -> Finding {
         }
     };
     let protocol = protocol.verdict(reading);
+    let evidence = if cooling { weigh::weigh(reading, options) } else { None };
     Finding {
         charge: verdict.charge,
         charge_status: verdict.status,
@@ -68,11 +70,13 @@ pub fn diagnose_with(reading: &Reading, options: &Options) -> Finding {
         advice: verdict.advice,
         cautions: judge.cautions(&verdict, protocol.action),
         preconditions: Preconditions::UNKNOWN,
-        features: Features::NONE,
-        hypotheses: Hypotheses::NONE,
-        conclusion: Conclusion::cannot_tell(ConclusionReason::TooLittleMeasured),
-        fits: true,
-        amount: None,
+        features: evidence.as_ref().map_or(Features::NONE, |one| one.features),
+        hypotheses: evidence.as_ref().map_or(Hypotheses::NONE, |one| one.hypotheses),
+        conclusion: evidence
+            .as_ref()
+            .map_or(Conclusion::cannot_tell(ConclusionReason::TooLittleMeasured), |one| one.conclusion),
+        fits: evidence.as_ref().is_none_or(|one| one.fits),
+        amount: evidence.as_ref().and_then(|one| one.amount),
     }
 }
 

@@ -39,8 +39,10 @@ mod missing;
 mod options;
 mod precondition;
 mod priors;
+mod signature;
 mod uncertainty;
 mod values;
+mod weigh;
 
 pub use amount::{ChargeAmount, LARGEST_STEP_SHARE};
 pub use cause::*;

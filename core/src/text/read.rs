@@ -318,6 +318,7 @@ pub(super) fn field_quantity(field: Field) -> Quantity {
         | Field::SupplyWetBulb
         | Field::SuctionLineTemperature
         | Field::LiquidLineTemperature
+        | Field::MeteringInletTemperature
         | Field::DischargeLineTemperature
         | Field::CoilOutletTemperature
         | Field::CondensingSurfaceTemperature
