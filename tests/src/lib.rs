@@ -3,6 +3,7 @@
 pub mod estimate;
 pub mod fleet;
 pub mod measured;
+pub mod trial;
 pub mod vectors;
 
 use satline::eos::Model;
