@@ -13,7 +13,7 @@ use satline_tests::trial::sealed;
 use std::process::ExitCode;
 
 fn wanted(mut arguments: impl Iterator<Item = String>) -> Result<Wanted, String> {
-    let mut wanted = Wanted { fleet: Fleet::Develop, seed: 0, units: 240, learnt: 240, listed: 60 };
+    let mut wanted = Wanted { fleet: Fleet::Develop, seed: 0, units: 240, learnt: 240, listed: 20 };
     let (mut seed, mut salt) = (None, None);
     while let Some(argument) = arguments.next() {
         let mut value = || arguments.next().ok_or(format!("{argument} wants a value"));

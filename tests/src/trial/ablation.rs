@@ -4,36 +4,21 @@ use super::harm::tally;
 use super::judge::{Judge, Judged};
 use super::outcome::{Outcome, clear_fault, rate};
 use super::row::Row;
-use satline::reading::{Field, Reading};
+use satline::reading::Reading;
 use std::fmt::Write;
 
-/// What is left out, from the reading and from the baseline.
-const LEFT_OUT: [(&str, &[Field]); 6] = [
-    ("nothing", &[]),
-    ("airflow", &[Field::AirflowOverCoil]),
-    ("discharge line", &[Field::DischargeLineTemperature]),
-    ("return wet bulb", &[Field::ReturnWetBulb]),
-    ("compressor power", &[Field::CompressorPower]),
-    ("surface of the outdoor coil", &[Field::CondensingSurfaceTemperature]),
-];
+/// An instrument, and how it is left out.
+type LeftOut = (&'static str, fn(&mut Reading));
 
-fn without(reading: &Reading, fields: &[Field]) -> Reading {
-    let mut less = Reading {
-        refrigerant: reading.refrigerant,
-        metering: reading.metering,
-        metering_place: reading.metering_place,
-        mode: reading.mode,
-        compressor: reading.compressor,
-        stage: reading.stage,
-        accuracy: reading.accuracy,
-        ..Reading::default()
-    };
-    for field in Field::ALL.iter().filter(|field| !fields.contains(field)) {
-        // What was accepted once is accepted again.
-        let _ = reading.get(*field).map(|value| less.set(*field, value));
-    }
-    less
-}
+/// What is left out, from the reading and from the baseline.
+const LEFT_OUT: [LeftOut; 6] = [
+    ("nothing", |_| ()),
+    ("airflow", |reading| reading.airflow = None),
+    ("discharge line", |reading| reading.discharge_line_temperature = None),
+    ("return wet bulb", |reading| reading.return_wet_bulb = None),
+    ("compressor power", |reading| reading.compressor_power = None),
+    ("surface of the outdoor coil", |reading| reading.condensing_surface_temperature = None),
+];
 
 /// How many units it is tried on: each instrument is a whole trial more.
 const UNITS: u64 = 120;
@@ -45,12 +30,12 @@ pub fn ablations(rows: &[Row], judges: &[&dyn Judge]) -> String {
         "  {:<24}{:<30}{:>22}{:>22}{:>22}{:>22}\n",
         "judge", "without", "clear faults right", "no response there", "false alarms", "harmful rows"
     );
-    for (title, fields) in LEFT_OUT {
-        let less: Vec<Row> = rows
-            .iter()
-            .filter(|row| row.unit < UNITS)
-            .map(|row| Row { reading: without(&row.reading, fields), baseline: without(&row.baseline, fields), ..*row })
-            .collect();
+    for (title, leave_out) in LEFT_OUT {
+        let mut less: Vec<Row> = rows.iter().filter(|row| row.unit < UNITS).copied().collect();
+        for row in &mut less {
+            leave_out(&mut row.reading);
+            leave_out(&mut row.baseline);
+        }
         for judge in judges {
             for with_baseline in [false, true] {
                 let judged = Judged::of(*judge, &less, with_baseline);

@@ -17,6 +17,27 @@ impl Engine {
     }
 }
 
+impl Engine {
+    /// Why it says what it says of a row, in a few words.
+    #[must_use]
+    pub fn explained(row: &Row, with_baseline: bool) -> String {
+        let finding = Self::finding(row, with_baseline);
+        let apart: String = finding
+            .features
+            .iter()
+            .filter(|(_, feature)| feature.standard_deviations().abs() >= 2.0)
+            .map(|(name, feature)| format!(", {} {:+.1} σ", name.sentence(), feature.standard_deviations()))
+            .collect();
+        format!(
+            "charge {} ({}, {}), conclusion {}{apart}",
+            finding.charge.name(),
+            finding.charge_status.name(),
+            finding.reason.name(),
+            finding.conclusion.reason.name(),
+        )
+    }
+}
+
 /// How much a finding has added before the next look: of an amount of which only an end is known, that end; at least one
 /// step there, and one step where there is no amount.
 fn share(finding: &Finding) -> f64 {

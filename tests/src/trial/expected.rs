@@ -100,3 +100,22 @@ impl Expected {
         std::array::from_fn(|place| Some(deviations[place]? / spread[place]))
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use satline::refrigerant;
+
+    /// Each refrigerant has a mean of its own.
+    #[test]
+    fn refrigerants_are_told_apart() {
+        let of = |name: &&str| {
+            let curves = Some(refrigerant::find(name).unwrap().curves);
+            inputs(&Reading { refrigerant: curves, ..Reading::default() })
+        };
+        let all: Vec<Vec<f64>> = REFRIGERANTS.iter().map(of).collect();
+        for (place, one) in all.iter().enumerate() {
+            assert!(all.iter().skip(place + 1).all(|other| other != one));
+        }
+    }
+}

@@ -3,6 +3,7 @@
 
 use super::interval::Tally;
 use super::judge::{Call, Judged};
+use super::prevalence::Prevalence;
 use super::row::{Row, name};
 use satline::diagnosis::{Cause, CauseSet};
 use std::fmt::Write;
@@ -115,36 +116,59 @@ pub fn counts(rows: &[Row], all: &[Judged]) -> String {
     page
 }
 
-/// Each row in which a judge hurts: what it is, what was said, and why that hurts; at most so many, worst kinds first.
+/// Harmful rows in % at each prevalence; what is too small to count has no weight there.
 #[must_use]
-pub fn list(rows: &[Row], judged: &Judged, most: usize) -> String {
-    let mut found: Vec<(&Row, &Call, Vec<Harm>)> = rows
-        .iter()
-        .zip(&judged.calls)
-        .map(|(row, call)| (row, call, Harm::of(row, call)))
-        .filter(|(_, _, harms)| !harms.is_empty())
-        .collect();
-    found.sort_by_key(|(_, _, harms)| harms[0] as usize);
-    let mut page = format!("{}: {} rows\n", judged.title(), found.len());
-    for (row, call, harms) in found.iter().take(most) {
-        let words: Vec<&str> = harms.iter().map(|harm| harm.words()).collect();
-        let likely: Vec<String> = call
-            .probabilities
-            .iter()
-            .take(3)
-            .map(|(causes, probability)| format!("{} {:.0} %", name(*causes), 100.0 * probability))
-            .collect();
-        let advice = match (call.adds, call.removes) {
-            (true, _) => format!(", adds {:.0} %", 100.0 * call.share),
-            (_, true) => ", removes".to_string(),
-            _ => String::new(),
-        };
-        let stands = call.stands.map_or("cannot tell".to_string(), name);
-        let _ = writeln!(page, "  {}", row.line());
-        let _ = writeln!(page, "    stands by {stands}{advice}; likely: {}; {}", likely.join(", "), words.join(", "));
+pub fn weighed(rows: &[Row], all: &[Judged]) -> String {
+    let mut page = format!("  {:<24}", "judge, % of rows");
+    for prevalence in Prevalence::ALL {
+        let _ = write!(page, "{:>24}", prevalence.words());
     }
-    if found.len() > most {
-        let _ = writeln!(page, "  and {} more", found.len() - most);
+    page.push('\n');
+    for judged in all {
+        let _ = write!(page, "  {:<24}", judged.title());
+        for prevalence in Prevalence::ALL {
+            let mut tally = Tally::default();
+            for ((row, call), weight) in rows.iter().zip(&judged.calls).zip(prevalence.weights(rows)) {
+                tally.add(row.unit, f64::from(hurts(row, call)), weight);
+            }
+            let _ = write!(page, "{:>24}", tally.share());
+        }
+        page.push('\n');
+    }
+    page.push('\n');
+    page
+}
+
+/// Each row in which a judge hurts, by the worst way in which it does; of each way at most so many. Says what the row is,
+/// what was said, and what the judge's explanation is.
+#[must_use]
+pub fn list(rows: &[Row], judged: &Judged, most: usize, explained: impl Fn(&Row) -> String) -> String {
+    let mut page = String::new();
+    for harm in Harm::ALL {
+        let found: Vec<(&Row, &Call)> =
+            rows.iter().zip(&judged.calls).filter(|(row, call)| Harm::of(row, call).first() == Some(&harm)).collect();
+        let _ = writeln!(page, "{} {}: {} rows", judged.title(), harm.words(), found.len());
+        for (row, call) in found.iter().take(most) {
+            let likely: Vec<String> = call
+                .probabilities
+                .iter()
+                .take(3)
+                .map(|(causes, probability)| format!("{} {:.0} %", name(*causes), 100.0 * probability))
+                .collect();
+            let likely = if likely.is_empty() { "nothing weighed".to_string() } else { likely.join(", ") };
+            let advice = match (call.adds, call.removes) {
+                (true, _) => format!("adds {:.0} %", 100.0 * call.share),
+                (_, true) => "removes".to_string(),
+                _ => "leaves the charge".to_string(),
+            };
+            let stands = call.stands.map_or("cannot tell".to_string(), name);
+            let also: String = Harm::of(row, call).iter().skip(1).map(|other| format!("; {}", other.words())).collect();
+            let _ = writeln!(page, "  {}", row.line());
+            let _ = writeln!(page, "    {advice}; stands by {stands}; {likely}; {}{also}", explained(row));
+        }
+        if found.len() > most {
+            let _ = writeln!(page, "  and {} more", found.len() - most);
+        }
     }
     page.push('\n');
     page

@@ -5,6 +5,7 @@
 //! What the rig gets wrong, every judge is tried on: these are figures of a simulation, and no promise for the field.
 
 pub mod ablation;
+pub mod amounts;
 pub mod by_protocol;
 pub mod by_regression;
 pub mod by_signs;

@@ -3,6 +3,7 @@
 use super::interval::{Rate, Tally};
 use super::judge::{Call, Judged};
 use super::plan::{CAUSES, Level};
+use super::prevalence::Prevalence;
 use super::row::{Row, name};
 use satline::diagnosis::CauseSet;
 use std::fmt::Write;
@@ -113,6 +114,31 @@ pub fn by_class(rows: &[Row], all: &[Judged]) -> String {
         heading(&mut page, "judge");
         for judged in all {
             line(&mut page, &judged.title(), rows, judged, &class);
+        }
+        page.push('\n');
+    }
+    page
+}
+
+/// Outcomes of every judge over all rows that count, weighed by how common their fault is.
+#[must_use]
+pub fn weighed(rows: &[Row], all: &[Judged]) -> String {
+    let mut page = String::new();
+    for prevalence in Prevalence::ALL {
+        let weights = prevalence.weights(rows);
+        let _ = writeln!(page, "all rows, prevalence {}", prevalence.words());
+        heading(&mut page, "judge");
+        for judged in all {
+            let _ = write!(page, "  {:<34}{:>7}", judged.title(), rows.iter().filter(|row| row.counts).count());
+            for outcome in Outcome::ALL {
+                let mut tally = Tally::default();
+                for ((row, call), weight) in rows.iter().zip(&judged.calls).zip(&weights).filter(|(_, one)| **one > 0.0)
+                {
+                    tally.add(row.unit, f64::from(Outcome::of(row, call) == outcome), *weight);
+                }
+                let _ = write!(page, "{:>19}", tally.share());
+            }
+            page.push('\n');
         }
         page.push('\n');
     }

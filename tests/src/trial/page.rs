@@ -1,6 +1,7 @@
 //! The scorecard as a page of plain text.
 
 use super::ablation::ablations;
+use super::amounts::amounts;
 use super::by_protocol::ByProtocol;
 use super::by_regression::ByRegression;
 use super::by_signs::BySigns;
@@ -13,7 +14,7 @@ use super::fleet::{Rows, rows};
 use super::harm;
 use super::judge::{Judge, Judged};
 use super::measured;
-use super::outcome::{by_cause, by_class, confusion};
+use super::outcome::{by_cause, by_class, confusion, weighed};
 use super::plan::Level;
 use super::recipe::Fleet;
 use super::row::name;
@@ -32,7 +33,7 @@ pub struct Wanted {
     pub units: u64,
     /// How many units of the tuning fleet the rivals learn from.
     pub learnt: u64,
-    /// How many harmful rows are listed of each way to judge.
+    /// How many harmful rows are listed of each way to hurt.
     pub listed: usize,
 }
 
@@ -42,6 +43,11 @@ pub fn make(wanted: &Wanted, made: &Rows) -> String {
     let mut page = String::new();
     let small = made.rows.iter().filter(|row| !row.counts).count();
     let _ = writeln!(page, "  {} units, {} rows, {small} of them too small to count", wanted.units, made.rows.len());
+    let learnt = wanted.learnt;
+    let _ = writeln!(page, "  the rivals learnt from {learnt} units of the tuning fleet");
+    if wanted.fleet == Fleet::Tune {
+        let _ = writeln!(page, "  which are these same ones: their figures here are better than they are");
+    }
     for (title, of) in [
         ("refrigerant", (|row| row.refrigerant.to_string()) as fn(&super::row::Row) -> String),
         ("metering", |row| if row.fixed { "orifice" } else { "valve" }.to_string()),
@@ -99,10 +105,15 @@ pub fn page(wanted: &Wanted, maps: &[RefrigerantMap]) -> String {
     section(
         &mut page,
         "outcomes",
-        "Shares of rows in % with 95 % intervals, units drawn again. The rivals learnt from the tuning fleet.",
-        &by_class(rows, &judged),
+        "Shares of rows in % with 95 % intervals, units drawn again.",
+        &(by_class(rows, &judged) + &weighed(rows, &judged)),
     );
-    section(&mut page, "harm", "Rows in which the advice would hurt, of all rows.", &harm::counts(rows, &judged));
+    section(
+        &mut page,
+        "harm",
+        "Rows in which the advice would hurt, of all rows.",
+        &(harm::counts(rows, &judged) + &harm::weighed(rows, &judged)),
+    );
     section(
         &mut page,
         "by cause and level",
@@ -132,6 +143,12 @@ pub fn page(wanted: &Wanted, maps: &[RefrigerantMap]) -> String {
     );
     section(
         &mut page,
+        "amounts",
+        "Of rows in which only the charge is wrong: what the evidence tells to add or recover, in % of the nameplate charge.",
+        &amounts(rows),
+    );
+    section(
+        &mut page,
         "without an instrument",
         "In % of rows of the first 120 units: moderate and severe single faults named and not answered, false alarms, harm.",
         &ablations(rows, &[&Engine, &regression]),
@@ -147,7 +164,10 @@ pub fn page(wanted: &Wanted, maps: &[RefrigerantMap]) -> String {
         &mut page,
         "harmful rows",
         "Each with what was said and why it hurts.",
-        &each(&|one| harm::list(rows, one, wanted.listed), Engine.name()),
+        &each(
+            &|one| harm::list(rows, one, wanted.listed, |row| Engine::explained(row, one.with_baseline)),
+            Engine.name(),
+        ),
     );
     page
 }
