@@ -46,7 +46,7 @@ pub fn make(wanted: &Wanted, made: &Rows) -> String {
     let learnt = wanted.learnt;
     let _ = writeln!(page, "  the rivals learnt from {learnt} units of the tuning fleet");
     if wanted.fleet == Fleet::Tune {
-        let _ = writeln!(page, "  which are these same ones: their figures here are better than they are");
+        let _ = writeln!(page, "  and this is that fleet: their figures are better here than elsewhere");
     }
     for (title, of) in [
         ("refrigerant", (|row| row.refrigerant.to_string()) as fn(&super::row::Row) -> String),
