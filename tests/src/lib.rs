@@ -5,6 +5,7 @@ pub mod estimate;
 pub mod fleet;
 pub mod measured;
 pub mod signatures;
+pub mod trial;
 pub mod vectors;
 
 use satline::eos::Model;
