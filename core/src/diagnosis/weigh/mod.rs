@@ -61,6 +61,20 @@ pub(super) struct Evidence {
     pub amount: Option<ChargeAmount>,
 }
 
+impl Evidence {
+    /// None was weighed, and why.
+    pub(super) const fn none(reason: ConclusionReason) -> Self {
+        Self {
+            hypotheses: Hypotheses::NONE,
+            conclusion: Conclusion::cannot_tell(reason),
+            fits: true,
+            features: Features::NONE,
+            next_check: NextCheck::TakeMissing,
+            amount: None,
+        }
+    }
+}
+
 /// A weighing under way, in slices: an instrument may do other things between two of them.
 pub(super) struct Weighing {
     kind: Kind,

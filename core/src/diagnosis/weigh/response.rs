@@ -3,7 +3,7 @@
 use super::constants::{RELATIVE, SCATTER};
 use super::expected::at;
 use super::matrix::Vector;
-use super::{CHANNELS, CHARGE, CONDENSING, DISCHARGE, EVAPORATING, LIQUID_LINE, SUCTION_LINE};
+use super::{CHANNELS, CHARGE, CONDENSING, DISCHARGE, EVAPORATING, LINE_DROP, LIQUID_LINE, SUCTION_LINE};
 use crate::diagnosis::signature::{PAIR_CAUSES, Signature};
 use crate::math;
 
@@ -130,6 +130,8 @@ fn unit_dependent(response: &mut Response, cause: usize) {
         3 => widen(LIQUID_LINE, 0.8 * at(&response.mean, CONDENSING)),
         // A leaking compressor's discharge runs hotter or cooler by the path of the leak.
         5 => widen(DISCHARGE, at(&response.mean, DISCHARGE)),
+        // A restriction that leaves the liquid subcooled cools nothing: how much flashes is the unit's.
+        4 => widen(LINE_DROP, at(&response.mean, LINE_DROP)),
         _ => {}
     }
 }
