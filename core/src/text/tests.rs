@@ -239,6 +239,48 @@ fn findings_as_json_read_back() {
 }
 
 #[test]
+fn the_weighing_is_written_out() {
+    let mut finding = sample::undercharged(&crate::Reading::default());
+    finding.preconditions.not_met(crate::diagnosis::PreconditionName::Steady, crate::diagnosis::Reason::NotSettled);
+    let json = finding_to_json(&finding);
+    assert!(json.starts_with("{\n  \"format\": \"satline-finding/1\""), "{json}");
+    let json: serde_json::Value = serde_json::from_str(&json).unwrap();
+    assert_eq!(
+        json["preconditions"][0],
+        serde_json::json!({"name": "steady", "status": "not-met", "reason": "not-settled"})
+    );
+    assert_eq!(json["preconditions"][6], serde_json::json!({"name": "airflow", "status": "unknown"}));
+    assert_eq!(json["preconditions"].as_array().unwrap().len(), crate::diagnosis::PRECONDITION_COUNT);
+    assert_eq!(
+        json["features"]["subcooling_k"],
+        serde_json::json!({"value": 1.2, "standard_uncertainty": 0.6, "expected": 5.4, "expected_uncertainty": 0.8,
+            "deviation": 1.2 - 5.4, "source": "baseline"})
+    );
+    assert!(json["features"].get("airflow_share").is_none());
+    assert_eq!(
+        json["hypotheses"][1],
+        serde_json::json!({"causes": ["undercharge", "low-indoor-airflow"], "probability": 0.04})
+    );
+    assert_eq!(json["hypotheses"][3]["causes"], serde_json::json!([]));
+    assert_eq!((&json["conclusion"], &json["conclusion_reason"]), (&["undercharge"].into(), &"stands".into()));
+    assert_eq!(json["fits"], true);
+    let amount = &mut finding.amount;
+    assert_eq!(
+        json["amount"],
+        serde_json::json!({"share": 0.12, "standard_uncertainty": 0.03, "lowest": 0.07, "highest": 0.17,
+            "mass_kg": 0.31, "bound": "exact"})
+    );
+    amount.as_mut().unwrap().mass_kg = None;
+    finding.conclusion = crate::diagnosis::Conclusion::cannot_tell(crate::diagnosis::ConclusionReason::TooClose);
+    let json: serde_json::Value = serde_json::from_str(&finding_to_json(&finding)).unwrap();
+    assert!(json["amount"].get("mass_kg").is_none());
+    assert_eq!((&json["conclusion"], &json["conclusion_reason"]), (&"cannot-tell".into(), &"too-close".into()));
+    finding.amount = None;
+    let json: serde_json::Value = serde_json::from_str(&finding_to_json(&finding)).unwrap();
+    assert!(json.get("amount").is_none());
+}
+
+#[test]
 fn every_field_has_a_spelling_with_a_unit() {
     let unit = |field: Field| match field.bound().unit {
         "Pa" => "psia",
