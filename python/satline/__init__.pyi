@@ -25,6 +25,12 @@ from ._errors import (
     UnknownRefrigerantError as UnknownRefrigerantError,
     UnknownUnitError as UnknownUnitError,
 )
+from ._evidence import (
+    ChargeAmount as ChargeAmount,
+    Feature as Feature,
+    Hypothesis as Hypothesis,
+    Precondition as Precondition,
+)
 from ._finding import (
     Finding as Finding,
     MissingField as MissingField,
@@ -32,6 +38,7 @@ from ._finding import (
     Value as Value,
     diagnose as diagnose,
 )
+from ._frame import diagnose_frame as diagnose_frame
 from ._reading import Reading as Reading
 from ._state import State as State, States as States
 from ._typing import Array, Floats, MaskedFloats, Number
@@ -40,14 +47,18 @@ from ._uncertain import Uncertain as Uncertain
 __all__ = [
     "AfterLeak",
     "BadCompositionError",
+    "ChargeAmount",
     "Component",
+    "Feature",
     "Finding",
+    "Hypothesis",
     "MalformedTextError",
     "MissingField",
     "NotAvailableError",
     "NotConvergedError",
     "NotFiniteError",
     "OutOfRangeError",
+    "Precondition",
     "ProtocolVerdict",
     "Reading",
     "Refrigerant",
@@ -64,6 +75,7 @@ __all__ = [
     "air",
     "capacity",
     "diagnose",
+    "diagnose_frame",
     "lineset",
     "refrigerant",
     "refrigerants",

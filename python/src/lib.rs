@@ -6,6 +6,8 @@ mod charge;
 mod columns;
 mod diagnosis;
 mod elementwise;
+mod frame;
+mod frame_answers;
 mod leak;
 mod line_pressure;
 mod lineset;
@@ -46,6 +48,8 @@ fn native(module: &Bound<'_, PyModule>) -> PyResult<()> {
     module.add_function(wrap_pyfunction!(charge::target_superheat_k, module)?)?;
     module.add_function(wrap_pyfunction!(charge::target_split_k, module)?)?;
     module.add_function(wrap_pyfunction!(diagnosis::diagnose_text, module)?)?;
+    module.add_class::<frame::FrameJudge>()?;
+    module.add_function(wrap_pyfunction!(diagnosis::causes, module)?)?;
     module.add_function(wrap_pyfunction!(diagnosis::check_reading, module)?)?;
     module.add_function(wrap_pyfunction!(diagnosis::reading_fields, module)?)?;
     module.add_function(wrap_pyfunction!(visit::standing_check_parts, module)?)?;
