@@ -184,7 +184,7 @@ def diagnose(
         hypotheses=tuple(
             Hypothesis(causes=tuple(one["causes"]), probability=one["probability"]) for one in parts.pop("hypotheses")
         ),
-        conclusion=conclusion if isinstance(conclusion, str) else tuple(conclusion),
+        conclusion="cannot-tell" if conclusion == "cannot-tell" else tuple(conclusion),
         amount=None if amount is None else ChargeAmount(**amount),
         label=label,
         note=note,

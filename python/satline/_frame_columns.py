@@ -120,10 +120,9 @@ def _array(column: Any) -> npt.NDArray[Any]:
         array, missing = np.asarray(column), np.asarray(column.isna(), dtype=bool)
     else:
         return np.asarray(column, dtype=object if isinstance(column, (str, bytes)) else None)
-    if array.dtype.kind != "f" and missing.any():
-        array = array.astype(object)
     if missing.any():
-        array = np.where(missing, np.nan if array.dtype.kind == "f" else None, array)
+        array = array.astype(array.dtype if array.dtype.kind == "f" else object)
+        array[missing] = np.nan if array.dtype.kind == "f" else None
     return array
 
 
