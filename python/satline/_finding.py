@@ -14,8 +14,6 @@ from ._reading import Reading, to_text
 
 AnyReading: TypeAlias = Reading | Mapping[str, Any] | str
 """A Reading, a mapping with the same fields, or the JSON text of one."""
-Edition: TypeAlias = Literal["title-24-ra3.2-2008", "title-24-ra3.2-2013"]
-Role: TypeAlias = Literal["installer", "verifier"]
 
 
 @dataclasses.dataclass(frozen=True, kw_only=True, slots=True)
@@ -146,8 +144,8 @@ def diagnose(
     reading: AnyReading,
     baseline: AnyReading | Iterable[AnyReading] | None = None,
     *,
-    edition: Edition | None = None,
-    role: Role | None = None,
+    edition: Literal["title-24-ra3.2-2008", "title-24-ra3.2-2013"] | None = None,
+    role: Literal["installer", "verifier"] | None = None,
     priors: Mapping[str, float] | None = None,
 ) -> Finding:
     """What a reading says of the unit: of its charge, and of what else may be wrong.

@@ -5,14 +5,14 @@ from __future__ import annotations
 import dataclasses
 import sys
 from collections.abc import Iterable, Mapping
-from typing import Any, TypeAlias, overload
+from typing import Any, Literal, TypeAlias, overload
 
 import numpy as np
 import numpy.typing as npt
 
 from . import _native
 from ._errors import MalformedTextError, UnknownFieldError
-from ._finding import Edition, Role, told
+from ._finding import told
 from ._frame_columns import Odd, Table, Texts
 from ._reading import Reading, to_json
 
@@ -33,8 +33,8 @@ def diagnose_frame(
     *,
     common: Reading | Mapping[str, Any] | None = None,
     keep: Iterable[str] = (),
-    edition: Edition | None = None,
-    role: Role | None = None,
+    edition: Literal["title-24-ra3.2-2008", "title-24-ra3.2-2013"] | None = None,
+    role: Literal["installer", "verifier"] | None = None,
     priors: Mapping[str, float] | None = None,
 ) -> dict[str, npt.NDArray[Any]]: ...
 @overload
@@ -44,8 +44,8 @@ def diagnose_frame(
     *,
     common: Reading | Mapping[str, Any] | None = None,
     keep: Iterable[str] = (),
-    edition: Edition | None = None,
-    role: Role | None = None,
+    edition: Literal["title-24-ra3.2-2008", "title-24-ra3.2-2013"] | None = None,
+    role: Literal["installer", "verifier"] | None = None,
     priors: Mapping[str, float] | None = None,
 ) -> Any: ...
 def diagnose_frame(
@@ -54,8 +54,8 @@ def diagnose_frame(
     *,
     common: Reading | Mapping[str, Any] | None = None,
     keep: Iterable[str] = (),
-    edition: Edition | None = None,
-    role: Role | None = None,
+    edition: Literal["title-24-ra3.2-2008", "title-24-ra3.2-2013"] | None = None,
+    role: Literal["installer", "verifier"] | None = None,
     priors: Mapping[str, float] | None = None,
 ) -> Any:
     """What every reading of a frame says of its unit: satline.diagnose for whole columns, in the order of the rows.

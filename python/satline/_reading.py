@@ -33,6 +33,10 @@ class Reading:
     """The compressor's kind; single-speed when not given."""
     stage: Literal["low", "high", "maker-charging-mode"] | None = None
     """The stage or mode in which it ran."""
+    operation: Literal["steady", "pull-down", "defrost", "fan-cycling", "head-pressure-control"] | None = None
+    """What it was doing besides its mode; not known when not given."""
+    refrigerant_condition: Literal["as-labelled", "unknown", "mixed", "leak-shifted"] | None = None
+    """What is known of the refrigerant inside; nothing is said when not given."""
     outdoor_dry_bulb_k: float | None = None
     """Dry bulb of the air entering the outdoor coil."""
     condenser_leaving_dry_bulb_k: float | None = None
@@ -83,11 +87,12 @@ class Reading:
     """The maker's target subcooling, where there is one."""
     target_approach_k: float | None = None
     """The maker's target approach (liquid line minus outdoor air), where there is one."""
-    uncertainty: Mapping[str, Mapping[str, float]] | None = dataclasses.field(default=None, hash=False)
-    """Limits of error by field: of_reading (a fraction), absolute and resolution (in the field's unit).
+    uncertainty: Mapping[str, Mapping[str, float | str]] | None = dataclasses.field(default=None, hash=False)
+    """Limits of error by field: of_reading (a fraction), of_full_scale (a fraction) with full_scale, absolute and
+    resolution (in the field's unit), and group, any word: channels with the same word share one error.
 
-    They add up; dividing the sum by the square root of 3 makes it one standard uncertainty. Fields without an entry take
-    the accuracy that the verification protocol asks of instruments.
+    The limits add up; dividing the sum by the square root of 3 makes it one standard uncertainty. Fields without an entry
+    take the accuracy that the verification protocol asks of instruments.
     """
 
     def __post_init__(self) -> None:

@@ -19,6 +19,8 @@ WORDS = {
     "mode": ["cooling", "cooling", "cooling", "heating"],
     "compressor": ["single-speed", "two-stage", "variable"],
     "stage": ["low", "high", "maker-charging-mode"],
+    "operation": ["steady", "steady", "pull-down", "defrost"],
+    "refrigerant_condition": ["as-labelled", "as-labelled", "mixed"],
 }
 # Where an invented unit in cooling may stand; fields not named here lie anywhere in their range.
 USUAL = {

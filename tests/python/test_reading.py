@@ -18,6 +18,8 @@ WORDS = {
     "mode": ["cooling", "heating"],
     "compressor": ["single-speed", "two-stage", "variable"],
     "stage": ["low", "high", "maker-charging-mode"],
+    "operation": ["steady", "pull-down", "defrost", "fan-cycling", "head-pressure-control"],
+    "refrigerant_condition": ["as-labelled", "unknown", "mixed", "leak-shifted"],
 }
 BESIDES = {"label", "refrigerant", "uncertainty"}
 
@@ -103,6 +105,14 @@ def test_accuracy_reaches_the_finding():
     r410a = satline.refrigerant("R-410A")
     slope = (r410a.dew_temperature_k(9.01e5) - r410a.dew_temperature_k(8.99e5)) / 2e3
     assert superheat(absolute=1000.0) == pytest.approx(1000.0 / math.sqrt(3) * slope, rel=1e-4)
+
+
+def test_a_share_of_full_scale_and_a_shared_error():
+    gauge = {"of_full_scale": 0.005, "full_scale": 5.5e6, "group": "manifold"}
+    reading = satline.Reading(uncertainty={"suction_pressure_pa": gauge, "liquid_pressure_pa": gauge})
+    assert reading.uncertainty["liquid_pressure_pa"] == gauge
+    with pytest.raises(satline.SatlineError, match="full"):
+        satline.Reading(uncertainty={"suction_pressure_pa": {"of_full_scale": 0.005}})
 
 
 def test_it_cannot_be_changed_but_replaced():
