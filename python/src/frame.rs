@@ -18,7 +18,8 @@ use crate::raise::{Place, plain, raise, text, told};
 #[pyclass(module = "satline._native")]
 pub struct FrameJudge {
     options: Options<'static>,
-    bases: Vec<Result<Reading, String>>,
+    /// Boxed, so that many that are no readings stay small.
+    bases: Vec<Result<Box<Reading>, String>>,
     units: Vec<Unit>,
 }
 
@@ -54,7 +55,7 @@ impl FrameJudge {
     /// Reads the base of some rows and gives its number. What is wrong with it is what is wrong with those rows.
     fn base(&mut self, reading: &str) -> usize {
         let read = readings_from_json(reading);
-        self.bases.push(read.map(|readings| first(readings).reading).map_err(|error| told(&error, false)));
+        self.bases.push(read.map(|readings| Box::new(first(readings).reading)).map_err(|error| told(&error, false)));
         self.bases.len() - 1
     }
 
@@ -140,7 +141,7 @@ enum Target {
 }
 
 struct Rows<'a> {
-    bases: &'a [Result<Reading, String>],
+    bases: &'a [Result<Box<Reading>, String>],
     columns: Vec<(Target, &'a [f64])>,
 }
 
@@ -161,7 +162,7 @@ fn columns<'a>(py: Python<'_>, numbers: &'a Numbers<'_>) -> PyResult<Vec<(Target
 impl Rows<'_> {
     fn reading(&self, row: usize, base: Option<&usize>) -> Result<Reading, String> {
         let base = base.and_then(|base| self.bases.get(*base)).ok_or("the row has no base")?;
-        let mut reading = *base.as_ref().map_err(Clone::clone)?;
+        let mut reading = **base.as_ref().map_err(Clone::clone)?;
         for (target, cells) in &self.columns {
             let Some(value) = cells.get(row).copied().filter(|value| !value.is_nan()) else { continue };
             let (name, set) = match target {
