@@ -37,7 +37,7 @@ mod write;
 pub use error::TextError;
 pub use read::{LabelledReading, readings_from_json};
 pub use target_grid::{LoadedTargetGrid, target_grid_from_json};
-pub use words::{Units, finding_to_words};
+pub use words::{MOST_WORDS, Units, finding_to_words};
 pub use write::{FINDING_FORMAT, finding_to_json, findings_to_json};
 #[cfg(test)]
 mod sample;
