@@ -38,6 +38,7 @@ from ._finding import Finding, MissingField, ProtocolVerdict, Value, diagnose
 from ._frame import diagnose_frame
 from ._native import AfterLeak, Refrigerant, __version__, refrigerant, refrigerants, target_split_k, target_superheat_k
 from ._reading import Reading
+from ._record import VisitRecord
 from ._state import State, States
 from ._uncertain import Uncertain
 
@@ -68,6 +69,7 @@ __all__ = [
     "UnknownRefrigerantError",
     "UnknownUnitError",
     "Value",
+    "VisitRecord",
     "__version__",
     "air",
     "capacity",

@@ -40,6 +40,7 @@ from ._finding import (
 )
 from ._frame import diagnose_frame as diagnose_frame
 from ._reading import Reading as Reading
+from ._record import VisitRecord as VisitRecord
 from ._state import State as State, States as States
 from ._typing import Array, Floats, MaskedFloats, Number
 from ._uncertain import Uncertain as Uncertain
@@ -71,6 +72,7 @@ __all__ = [
     "UnknownRefrigerantError",
     "UnknownUnitError",
     "Value",
+    "VisitRecord",
     "__version__",
     "air",
     "capacity",

@@ -12,6 +12,7 @@ mod leak;
 mod line_pressure;
 mod lineset;
 mod raise;
+mod record;
 mod refrigerant;
 mod rig;
 mod rig_motion;
@@ -62,6 +63,7 @@ fn native(module: &Bound<'_, PyModule>) -> PyResult<()> {
     module.add_function(wrap_pyfunction!(safety::cylinder_contents_kg, module)?)?;
     module.add_function(wrap_pyfunction!(safety::recovery_level_parts, module)?)?;
     module.add_function(wrap_pyfunction!(safety::caution_sentences, module)?)?;
+    record::add(module)?;
     visit_account::add(module)?;
     visit_gas::add(module)?;
     module.add_function(wrap_pyfunction!(visit_retrofit::compare_refrigerants_parts, module)?)?;
