@@ -10,8 +10,8 @@ use crate::refrigerant::Refrigerant;
 /// The canonical bytes of a record, and whether the tables that it names are those of this library.
 #[pyfunction]
 pub fn visit_record_parts<'py>(py: Python<'py>, text: &str, has_lines: bool) -> PyResult<(Bound<'py, PyBytes>, bool)> {
-    let record = VisitRecord::from_json(text).map_err(|error| raise::text(py, &error, has_lines))?;
-    let bytes = record.to_canonical_bytes().map_err(|error| raise::text(py, &error, false))?;
+    let record = VisitRecord::from_json(text).map_err(|error| raise::text(py, &error, has_lines, ""))?;
+    let bytes = record.to_canonical_bytes().map_err(|error| raise::text(py, &error, false, ""))?;
     Ok((PyBytes::new(py, &bytes), record.tables_are_these()))
 }
 

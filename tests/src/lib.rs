@@ -5,6 +5,7 @@ pub mod commission;
 pub mod fleet;
 pub mod measured;
 pub mod signatures;
+pub mod schemas;
 pub mod vectors;
 
 use satline::eos::Model;

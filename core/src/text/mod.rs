@@ -31,6 +31,7 @@ mod error;
 mod json;
 mod read;
 mod record;
+mod schema;
 mod target_grid;
 mod unit;
 mod words;
@@ -42,6 +43,7 @@ pub use record::{
     Direction, Evaluated, Given, Probe, Step, Tables, VISIT_FORMAT, VisitRecord, VisitStep, WeighedAmount,
     tables_fingerprint,
 };
+pub use schema::Schema;
 pub use target_grid::{LoadedTargetGrid, target_grid_from_json};
 pub use words::{MOST_WORDS, Units, finding_to_words};
 pub use write::{FINDING_FORMAT, finding_to_json, findings_to_json};

@@ -214,7 +214,7 @@ fn findings_as_json_read_back() {
 
 #[test]
 fn the_weighing_is_written_out() {
-    let mut finding = sample::undercharged(&crate::Reading::default());
+    let mut finding = sample::undercharged(&crate::reading::Reading::default());
     finding.preconditions.not_met(crate::diagnosis::PreconditionName::Steady, crate::diagnosis::Reason::NotSettled);
     let json = finding_to_json(&finding);
     assert!(json.starts_with("{\n  \"format\": \"satline-finding/1\""), "{json}");

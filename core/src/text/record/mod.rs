@@ -35,6 +35,7 @@ use crate::reading::Field;
 use crate::saturation::SaturationCurves;
 use alloc::string::String;
 use alloc::vec::Vec;
+pub(super) use read::{AMOUNT, EVALUATED, PROBE, RECORD, SMALLEST_KG, STEP, TABLES};
 pub use tables::tables_fingerprint;
 
 /// The first version of a record. A reader refuses any other.

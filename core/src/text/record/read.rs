@@ -70,7 +70,7 @@ fn version(whole: &Node<'_>) -> Result<(), TextError> {
         return Ok(());
     }
     let message = format!("\"{format}\" is not a version that is read here: that is {VISIT_FORMAT}");
-    Err(whole.error(Fault::new(code::VERSION_MISMATCH, message)))
+    Err(whole.error(Fault::form(message)))
 }
 
 /// What an object says of its own format.
@@ -127,7 +127,7 @@ fn evaluated(node: &Node<'_>) -> Result<Evaluated, TextError> {
     let format = format_of(finding)?;
     if format != FINDING_FORMAT {
         let message = format!("\"{format}\" is not a version of a finding that is read here: that is {FINDING_FORMAT}");
-        return Err(finding.error(Fault::new(code::VERSION_MISMATCH, message)));
+        return Err(finding.error(Fault::form(message)));
     }
     Ok(Evaluated {
         time: timed(parts.need("time")?)?,

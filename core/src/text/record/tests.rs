@@ -72,8 +72,8 @@ fn another_order_and_white_space_give_the_same_bytes() {
 fn what_is_wrong_is_named_with_its_place() {
     let good = text(&demo());
     for (from, to, field, code, says) in [
-        ("satline-visit/1", "satline-visit/2", "", code::VERSION_MISMATCH, "that is satline-visit/1"),
-        ("satline-finding/1", "satline-finding/9", "before.finding", code::VERSION_MISMATCH, "satline-finding/1"),
+        ("satline-visit/1", "satline-visit/2", "", code::MALFORMED_TEXT, "that is satline-visit/1"),
+        ("satline-finding/1", "satline-finding/9", "before.finding", code::MALFORMED_TEXT, "satline-finding/1"),
         ("\"label\":\"Demo, roof", "\"lable\":\"Demo, roof", "lable", code::UNKNOWN_FIELD, "nearest is label"),
         ("2026-07-14T16:40:00Z", "2026-07-14T14:40:00Z", "ended", code::MALFORMED_TEXT, "before the time"),
         ("2026-07-14T16:40:00Z", "2026-07-14T16:40:00", "ended", code::MALFORMED_TEXT, "ISO 8601"),
