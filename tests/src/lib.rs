@@ -1,11 +1,11 @@
 //! Shared helpers of the checks.
 
-pub mod estimate;
 pub mod commission;
+pub mod estimate;
 pub mod fleet;
 pub mod measured;
-pub mod signatures;
 pub mod schemas;
+pub mod signatures;
 pub mod vectors;
 
 use satline::eos::Model;
