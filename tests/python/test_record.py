@@ -35,7 +35,7 @@ def record(**changes):
         "refrigerant": "R-410A",
         "before": ("2026-07-14T15:20:00Z", READING, satline.diagnose(READING)),
         "probes": [{"fields": ["suction_pressure_pa"], "name": "gauge 7", "calibrated": "2026-03-01"}],
-        "steps": [{"time": "2026-07-14T15:04:00Z", "step": "hoses-connected", "note": "cap loose: °"}],
+        "steps": [{"time": "2026-07-14T15:04:00Z", "step": "hoses-connected", "note": "cap loose, 30 °"}],
         "amounts": [{"time": "2026-07-14T15:50:00Z", "direction": "added", "mass_kg": 0.1}],
     }
     return satline.VisitRecord(**(given | changes))
