@@ -4,6 +4,7 @@ pub mod commission;
 pub mod estimate;
 pub mod fleet;
 pub mod measured;
+pub mod schemas;
 pub mod signatures;
 pub mod trial;
 pub mod vectors;
