@@ -30,6 +30,7 @@
 mod airflow;
 mod cautions;
 mod finding;
+mod heating;
 mod judge;
 mod limits;
 mod missing;
@@ -37,6 +38,7 @@ mod uncertainty;
 mod values;
 
 pub use finding::*;
+pub use heating::*;
 pub use judge::{diagnose, diagnose_by};
 #[cfg(test)]
 mod tests;

@@ -26,6 +26,7 @@
 //! ```
 
 mod error;
+mod heating;
 mod json;
 mod read;
 mod target_grid;
@@ -34,6 +35,7 @@ mod words;
 mod write;
 
 pub use error::TextError;
+pub use heating::{heating_to_json, heating_to_words};
 pub use read::{LabelledReading, readings_from_json};
 pub use target_grid::{LoadedTargetGrid, target_grid_from_json};
 pub use words::{Units, finding_to_words};

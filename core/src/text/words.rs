@@ -157,7 +157,7 @@ fn step(units: Units) -> f64 {
     }
 }
 
-fn difference(value: f64, uncertainty: f64, units: Units) -> String {
+pub(super) fn difference(value: f64, uncertainty: f64, units: Units) -> String {
     let unit = match units {
         Units::Ip => "°F",
         Units::Si => "K",
@@ -165,7 +165,7 @@ fn difference(value: f64, uncertainty: f64, units: Units) -> String {
     format!("{:.1} ± {:.1} {unit}", value / step(units), uncertainty / step(units))
 }
 
-fn temperature(value: Value, units: Units) -> String {
+pub(super) fn temperature(value: Value, units: Units) -> String {
     let (shown, unit) = match units {
         Units::Ip => (fahrenheit_from_kelvin(value.value), "°F"),
         Units::Si => (value.value - 273.15, "°C"),
@@ -182,7 +182,7 @@ fn airflow(value: Value, units: Units) -> String {
 }
 
 /// Sentences state limits as the protocol does, in °F; in SI the Celsius value is put beside them.
-fn in_units(sentence: &str, units: Units) -> String {
+pub(super) fn in_units(sentence: &str, units: Units) -> String {
     if units == Units::Ip { String::from(sentence) } else { beside_celsius(sentence) }
 }
 
@@ -209,12 +209,12 @@ fn beside_celsius(sentence: &str) -> String {
 }
 
 /// A field's name in plain words, without its unit.
-fn plain_name(name: &str) -> String {
+pub(super) fn plain_name(name: &str) -> String {
     let name = ["_m3_s", "_pa", "_kg", "_k", "_w"].iter().find_map(|unit| name.strip_suffix(unit)).unwrap_or(name);
     name.replace('_', " ")
 }
 
-fn sentence_case(text: &str) -> String {
+pub(super) fn sentence_case(text: &str) -> String {
     let mut letters = text.chars();
     letters.next().map(|first| first.to_uppercase().chain(letters).collect()).unwrap_or_default()
 }
