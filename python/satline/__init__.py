@@ -34,6 +34,7 @@ from ._errors import (
     UnknownUnitError,
 )
 from ._finding import Finding, MissingField, ProtocolVerdict, Value, diagnose
+from ._heating import HeatingChartFinding, HeatingFinding, HeatingMissingField, judge_heating
 from ._native import AfterLeak, Refrigerant, __version__, refrigerant, refrigerants, target_split_k, target_superheat_k
 from ._reading import Reading
 from ._state import State, States
@@ -44,6 +45,9 @@ __all__ = [
     "BadCompositionError",
     "Component",
     "Finding",
+    "HeatingChartFinding",
+    "HeatingFinding",
+    "HeatingMissingField",
     "MalformedTextError",
     "MissingField",
     "NotAvailableError",
@@ -66,6 +70,7 @@ __all__ = [
     "air",
     "capacity",
     "diagnose",
+    "judge_heating",
     "lineset",
     "refrigerant",
     "refrigerants",

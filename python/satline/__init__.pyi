@@ -32,6 +32,12 @@ from ._finding import (
     Value as Value,
     diagnose as diagnose,
 )
+from ._heating import (
+    HeatingChartFinding as HeatingChartFinding,
+    HeatingFinding as HeatingFinding,
+    HeatingMissingField as HeatingMissingField,
+    judge_heating as judge_heating,
+)
 from ._reading import Reading as Reading
 from ._state import State as State, States as States
 from ._typing import Array, Floats, MaskedFloats, Number
@@ -42,6 +48,9 @@ __all__ = [
     "BadCompositionError",
     "Component",
     "Finding",
+    "HeatingChartFinding",
+    "HeatingFinding",
+    "HeatingMissingField",
     "MalformedTextError",
     "MissingField",
     "NotAvailableError",
@@ -64,6 +73,7 @@ __all__ = [
     "air",
     "capacity",
     "diagnose",
+    "judge_heating",
     "lineset",
     "refrigerant",
     "refrigerants",

@@ -6,6 +6,7 @@ mod charge;
 mod columns;
 mod diagnosis;
 mod elementwise;
+mod heating;
 mod leak;
 mod line_pressure;
 mod lineset;
@@ -48,6 +49,7 @@ fn native(module: &Bound<'_, PyModule>) -> PyResult<()> {
     module.add_function(wrap_pyfunction!(diagnosis::diagnose_text, module)?)?;
     module.add_function(wrap_pyfunction!(diagnosis::check_reading, module)?)?;
     module.add_function(wrap_pyfunction!(diagnosis::reading_fields, module)?)?;
+    module.add_function(wrap_pyfunction!(heating::judge_heating_text, module)?)?;
     module.add_function(wrap_pyfunction!(visit::standing_check_parts, module)?)?;
     module.add_function(wrap_pyfunction!(visit::matches_parts, module)?)?;
     module.add_function(wrap_pyfunction!(safety::largest_charge_kg, module)?)?;

@@ -12,6 +12,15 @@ FIXED = {
     "target_superheat_k": ["return_wet_bulb_k", "outdoor_dry_bulb_k"],
     "target_split_k": ["return_dry_bulb_k", "return_wet_bulb_k"],
     "diagnose": ["reading", "baseline"],
+    "judge_heating": [
+        "reading",
+        "outdoor_dew_point_k",
+        "valve_suction_inlet_temperature_k",
+        "valve_suction_outlet_temperature_k",
+        "valve_probe_limit_k",
+        "chart",
+        "chart_tolerance",
+    ],
 }
 METHODS = {
     "bubble_pressure_pa": ["temperature_k"],

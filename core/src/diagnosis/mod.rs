@@ -1,7 +1,8 @@
 //! From a reading to a finding.
 //!
 //! [`diagnose`] takes any subset of a reading's fields and always gives a finding: what cannot be judged is said, with
-//! the measurement that would allow it.
+//! the measurement that would allow it. In heating no charge is judged; what can be asked there,
+//! [`judge_heating`] answers.
 //!
 //! ```
 //! use satline::diagnosis::{Charge, Reason, diagnose};
