@@ -224,6 +224,10 @@ fn the_rig_heats_as_it_is_told() {
     );
     println!("surface over dew temperature: {lowest:.2} to {highest:.2} K");
     assert!(count > 300 && worst < 1e-4);
+    for said in [format!("on {count} states"), format!("told on {decided} of them, on {misses}")] {
+        let page = include_str!("../../core/docs/heating.md").split_whitespace().collect::<Vec<_>>().join(" ");
+        assert!(page.contains(&said), "core/docs/heating.md does not say: {said}");
+    }
     // The surface is known to a kelvin or two, so near the edge one in fifty is told wrong: as measured, no more.
     assert!(decided > count / 2 && misses <= 6 && near < 0.3);
     // As limits.rs says.

@@ -120,6 +120,10 @@ impl Inputs {
             let found = function(&At::from(values))?;
             if found.is_finite() { Ok(found) } else { Err(MISSING) }
         });
-        found.ok().map(|found| Value::new(found.value, found.standard_uncertainty))
+        // An accuracy stated beyond all measure leaves no value.
+        found
+            .ok()
+            .filter(|found| found.standard_uncertainty.is_finite())
+            .map(|found| Value::new(found.value, found.standard_uncertainty))
     }
 }

@@ -58,7 +58,7 @@ pub fn judge_heating(reading: &Reading, extras: &HeatingExtras, chart: Option<&H
     };
     let problems = problems(reading, extras, &inputs, &values);
     if problems.contains(HeatingProblem::NotHeating) || problems.contains(HeatingProblem::Defrosting) {
-        return nothing(reading, problems, chart);
+        return nothing(reading, extras, problems, chart);
     }
     let settled = !problems.contains(HeatingProblem::NotSettled);
     let air_is_in_doubt =
@@ -88,6 +88,7 @@ pub fn judge_heating(reading: &Reading, extras: &HeatingExtras, chart: Option<&H
 /// Nothing is judged: the reading is not of heating.
 fn nothing(
     reading: &Reading,
+    extras: &HeatingExtras,
     problems: HeatingSet<HeatingProblem>,
     chart: Option<&HeatingChart<'_>>,
 ) -> HeatingFinding {
@@ -96,7 +97,7 @@ fn nothing(
         capacity: HeatingCapacity::NotCompared,
         outdoor_dry_bulb: reading.outdoor_dry_bulb,
         frost: Frost::Unknown,
-        reversing_valve: ReversingValve::CannotTell,
+        reversing_valve: valve::rise(extras).map_or(ReversingValve::NotMeasured, |_| ReversingValve::CannotTell),
         chart: chart.map(|chart| HeatingChartFinding {
             feature: chart.feature(),
             outcome: HeatingChartOutcome::NotComparable,
