@@ -36,6 +36,7 @@ from ._errors import (
 from ._evidence import ChargeAmount, Feature, Hypothesis, Precondition
 from ._finding import Finding, MissingField, ProtocolVerdict, Value, diagnose
 from ._frame import diagnose_frame
+from ._heating import HeatingChartFinding, HeatingFinding, HeatingMissingField, judge_heating
 from ._native import AfterLeak, Refrigerant, __version__, refrigerant, refrigerants, target_split_k, target_superheat_k
 from ._reading import Reading
 from ._record import VisitRecord
@@ -50,6 +51,9 @@ __all__ = [
     "Feature",
     "Finding",
     "Hypothesis",
+    "HeatingChartFinding",
+    "HeatingFinding",
+    "HeatingMissingField",
     "MalformedTextError",
     "MissingField",
     "NotAvailableError",
@@ -75,6 +79,7 @@ __all__ = [
     "capacity",
     "diagnose",
     "diagnose_frame",
+    "judge_heating",
     "lineset",
     "refrigerant",
     "refrigerants",

@@ -39,6 +39,12 @@ from ._finding import (
     diagnose as diagnose,
 )
 from ._frame import diagnose_frame as diagnose_frame
+from ._heating import (
+    HeatingChartFinding as HeatingChartFinding,
+    HeatingFinding as HeatingFinding,
+    HeatingMissingField as HeatingMissingField,
+    judge_heating as judge_heating,
+)
 from ._reading import Reading as Reading
 from ._record import VisitRecord as VisitRecord
 from ._state import State as State, States as States
@@ -53,6 +59,9 @@ __all__ = [
     "Feature",
     "Finding",
     "Hypothesis",
+    "HeatingChartFinding",
+    "HeatingFinding",
+    "HeatingMissingField",
     "MalformedTextError",
     "MissingField",
     "NotAvailableError",
@@ -78,6 +87,7 @@ __all__ = [
     "capacity",
     "diagnose",
     "diagnose_frame",
+    "judge_heating",
     "lineset",
     "refrigerant",
     "refrigerants",

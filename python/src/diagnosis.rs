@@ -87,7 +87,7 @@ pub fn reading_fields() -> Vec<(&'static str, f64, f64)> {
     Field::ALL.iter().map(|field| (field.name(), field.bound().lower, field.bound().upper)).collect()
 }
 
-fn read(py: Python<'_>, reading: &str, has_lines: bool) -> PyResult<LabelledReading> {
+pub(crate) fn read(py: Python<'_>, reading: &str, has_lines: bool) -> PyResult<LabelledReading> {
     let mut readings = readings_from_json(reading).map_err(|error| text(py, &error, has_lines, ""))?;
     match (readings.pop(), readings.len()) {
         (Some(only), 0) => Ok(only),

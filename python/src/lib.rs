@@ -8,6 +8,7 @@ mod diagnosis;
 mod elementwise;
 mod frame;
 mod frame_answers;
+mod heating;
 mod leak;
 mod line_pressure;
 mod lineset;
@@ -53,6 +54,7 @@ fn native(module: &Bound<'_, PyModule>) -> PyResult<()> {
     module.add_function(wrap_pyfunction!(diagnosis::causes, module)?)?;
     module.add_function(wrap_pyfunction!(diagnosis::check_reading, module)?)?;
     module.add_function(wrap_pyfunction!(diagnosis::reading_fields, module)?)?;
+    module.add_function(wrap_pyfunction!(heating::judge_heating_text, module)?)?;
     module.add_function(wrap_pyfunction!(visit::standing_check_parts, module)?)?;
     module.add_function(wrap_pyfunction!(visit::matches_parts, module)?)?;
     module.add_function(wrap_pyfunction!(safety::largest_charge_kg, module)?)?;

@@ -145,7 +145,7 @@ pub fn return_leakage(
 }
 
 /// A chart: what it gives, its axes with their values, its cells row by row with NaN for blanks.
-type Chart = (String, (String, Vec<f64>), Option<(String, Vec<f64>)>, Vec<f64>);
+pub(crate) type Chart = (String, (String, Vec<f64>), Option<(String, Vec<f64>)>, Vec<f64>);
 
 fn choice<T: Copy>(
     given: &str,
@@ -161,11 +161,17 @@ const TARGETS: &str = "superheat, subcooling, approach, liquid-pressure, dischar
     discharge-temperature, temperature-split, capacity, power";
 const AXES: &str = "outdoor-dry-bulb, return-dry-bulb, return-wet-bulb, suction-pressure, liquid-pressure, airflow";
 
-fn chart((target, row, column, cells): &Chart) -> Result<TargetGrid<'_, f64>, Error> {
-    let axis = |given: &str| choice(given, GridAxis::ALL, GridAxis::name, "axis", AXES);
+pub(crate) fn axis(given: &str) -> Result<GridAxis, Error> {
+    choice(given, GridAxis::ALL, GridAxis::name, "axis", AXES)
+}
+
+pub(crate) fn target(given: &str) -> Result<GridTarget, Error> {
+    choice(given, GridTarget::ALL, GridTarget::name, "target", TARGETS)
+}
+
+fn chart((name, row, column, cells): &Chart) -> Result<TargetGrid<'_, f64>, Error> {
     let column = column.as_ref().map(|(name, values)| Ok::<_, Error>((axis(name)?, values.as_slice()))).transpose()?;
-    let target = choice(target, GridTarget::ALL, GridTarget::name, "target", TARGETS)?;
-    TargetGrid::new(target, (axis(&row.0)?, &row.1), column, cells)
+    TargetGrid::new(target(name)?, (axis(&row.0)?, &row.1), column, cells)
 }
 
 /// Checks a chart.

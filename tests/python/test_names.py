@@ -13,6 +13,15 @@ FIXED = {
     "target_split_k": ["return_dry_bulb_k", "return_wet_bulb_k"],
     "diagnose": ["reading", "baseline", "edition", "role", "priors"],
     "diagnose_frame": ["frame", "baseline", "common", "keep", "edition", "role", "priors"],
+    "judge_heating": [
+        "reading",
+        "outdoor_dew_point_k",
+        "valve_suction_inlet_temperature_k",
+        "valve_suction_outlet_temperature_k",
+        "valve_probe_limit_k",
+        "chart",
+        "chart_tolerance",
+    ],
 }
 METHODS = {
     "bubble_pressure_pa": ["temperature_k"],

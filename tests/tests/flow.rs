@@ -36,7 +36,8 @@ const ARROWS: &[(&str, &[&str])] = &[
     ("visit", &["saturation", "identity", "eos", "air"]),
     // A refrigerant comes in by reference; the catalogue is not asked.
     ("lineset", &["saturation", "identity", "refrigerant", "eos"]),
-    ("diagnosis", &["charge", "reading", "saturation", "identity"]),
+    // Heating is judged by its air, and a maker's chart is read on a visit.
+    ("diagnosis", &["charge", "reading", "saturation", "identity", "air", "visit"]),
     ("text", &["charge", "diagnosis", "reading", "saturation", "identity", "refrigerant", "visit"]),
 ];
 

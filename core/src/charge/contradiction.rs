@@ -13,7 +13,7 @@ pub(crate) enum Contradiction {
 
 /// By how much a liquid pressure may seem to exceed the discharge pressure before it counts: two gauges at the limits
 /// that the 2013 protocol asks of them, ±7 psi each (from memory), in pascals.
-const GAUGES_DISAGREE_PA: f64 = 2.0 * 7.0 * crate::quantity::PASCALS_PER_PSI;
+pub(crate) const GAUGES_DISAGREE_PA: f64 = 2.0 * 7.0 * crate::quantity::PASCALS_PER_PSI;
 
 /// By how much the supply wet bulb may seem to exceed its dry bulb, K: supply air leaves a wet coil nearly saturated, and
 /// two thermometers of one maker read apart by this much (common practice). Return air is never that damp.

@@ -12,7 +12,7 @@ mod split_grid;
 mod superheat_grid;
 mod target;
 
-pub(crate) use contradiction::{Contradiction, contradiction};
+pub(crate) use contradiction::{Contradiction, GAUGES_DISAGREE_PA, contradiction};
 pub use protocol::{Action, Edition, Protocol, ProtocolVerdict, Role, SplitCheck};
 pub use target::{NoValidTest, Target, target_split, target_superheat};
 pub(crate) use target::{SlopedTarget, sloped_split, sloped_superheat};

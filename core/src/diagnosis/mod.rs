@@ -1,7 +1,8 @@
 //! From a reading to a finding.
 //!
 //! [`diagnose`] takes any subset of a reading's fields and always gives a finding: what cannot be judged is said, with
-//! the measurement that would allow it.
+//! the measurement that would allow it. In heating no charge is judged; what can be asked there,
+//! [`judge_heating`] answers.
 //!
 //! ```
 //! use satline::diagnosis::{Charge, Reason, diagnose};
@@ -33,6 +34,7 @@ mod cause;
 mod cautions;
 mod feature;
 mod finding;
+mod heating;
 mod judge;
 mod limits;
 mod missing;
@@ -51,6 +53,7 @@ pub use amount::{ChargeAmount, LARGEST_STEP_SHARE};
 pub use cause::*;
 pub use feature::*;
 pub use finding::*;
+pub use heating::*;
 pub use judge::{diagnose, diagnose_by, diagnose_with};
 pub use options::Options;
 pub use precondition::*;

@@ -38,7 +38,7 @@ impl Computed {
 }
 
 impl Value {
-    fn new(value: f64, standard_uncertainty: f64) -> Self {
+    pub(super) fn new(value: f64, standard_uncertainty: f64) -> Self {
         Self {
             value,
             standard_uncertainty,
@@ -49,7 +49,7 @@ impl Value {
         }
     }
 
-    fn against(self, target: f64, deviation_uncertainty: f64) -> Self {
+    pub(super) fn against(self, target: f64, deviation_uncertainty: f64) -> Self {
         Self {
             target: Some(target),
             deviation: Some(self.value - target),
@@ -214,7 +214,7 @@ fn air_side(reading: &Reading, values: &mut Values) {
 }
 
 /// What the curves themselves are uncertain by: zero for published models, whose error is far below any probe's.
-fn of_curves(refrigerant: &SaturationCurves) -> f64 {
+pub(super) fn of_curves(refrigerant: &SaturationCurves) -> f64 {
     refrigerant.identity.saturation_uncertainty_k.unwrap_or(0.0)
 }
 

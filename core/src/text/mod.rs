@@ -28,6 +28,7 @@
 mod accuracy;
 mod canonical;
 mod error;
+mod heating;
 mod json;
 mod read;
 mod record;
@@ -38,6 +39,7 @@ mod words;
 mod write;
 
 pub use error::TextError;
+pub use heating::{heating_to_json, heating_to_words};
 pub use read::{LabelledReading, readings_from_json};
 pub use record::{
     Direction, Evaluated, Given, Probe, Step, Tables, VISIT_FORMAT, VisitRecord, VisitStep, WeighedAmount,

@@ -16,7 +16,8 @@ use alloc::format;
 use alloc::string::String;
 use alloc::vec::Vec;
 use lines::{Line, fit};
-use numbers::in_units;
+pub(super) use numbers::{difference, in_units, temperature};
+pub(super) use why::{plain_name, sentence_case};
 
 /// The units of the words.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]

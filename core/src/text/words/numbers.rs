@@ -15,7 +15,7 @@ pub(super) fn step(units: Units) -> f64 {
 }
 
 /// A temperature difference with ±.
-pub(super) fn difference(value: f64, uncertainty: f64, units: Units) -> String {
+pub(in crate::text) fn difference(value: f64, uncertainty: f64, units: Units) -> String {
     let unit = match units {
         Units::Ip => "°F",
         Units::Si => "K",
@@ -31,7 +31,7 @@ fn degrees(kelvin: f64, units: Units) -> f64 {
 }
 
 /// A temperature with ±.
-pub(super) fn temperature(value: Value, units: Units) -> String {
+pub(in crate::text) fn temperature(value: Value, units: Units) -> String {
     let unit = if units == Units::Ip { "°F" } else { "°C" };
     format!("{:.1} ± {:.1} {unit}", degrees(value.value, units), value.standard_uncertainty / step(units))
 }
@@ -107,7 +107,7 @@ pub(super) fn percent(probability: f64) -> String {
 }
 
 /// Sentences state limits as the protocol does, in °F; in SI the Celsius value is put beside them.
-pub(super) fn in_units(sentence: &str, units: Units) -> String {
+pub(in crate::text) fn in_units(sentence: &str, units: Units) -> String {
     if units == Units::Ip { String::from(sentence) } else { beside_celsius(sentence) }
 }
 

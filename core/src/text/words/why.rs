@@ -149,12 +149,12 @@ fn conditions(finding: &Finding) -> Option<Line> {
 }
 
 /// A field's name in plain words, without its unit.
-fn plain_name(name: &str) -> String {
+pub(in crate::text) fn plain_name(name: &str) -> String {
     let name = ["_m3_s", "_pa", "_kg", "_k", "_w"].iter().find_map(|unit| name.strip_suffix(unit)).unwrap_or(name);
     name.replace('_', " ")
 }
 
-fn sentence_case(text: &str) -> String {
+pub(in crate::text) fn sentence_case(text: &str) -> String {
     let mut letters = text.chars();
     letters.next().map(|first| first.to_uppercase().chain(letters).collect()).unwrap_or_default()
 }

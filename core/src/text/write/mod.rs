@@ -34,7 +34,7 @@ pub fn findings_to_json<'a>(findings: impl IntoIterator<Item = (&'a LabelledRead
     pretty(&written.collect::<alloc::vec::Vec<_>>())
 }
 
-fn pretty(value: &impl Serialize) -> String {
+pub(super) fn pretty(value: &impl Serialize) -> String {
     // Writing to memory with string keys and finite numbers has no way to fail.
     serde_json::to_string_pretty(value).unwrap_or_default()
 }
@@ -113,7 +113,7 @@ impl Serialize for WrittenValues<'_> {
     }
 }
 
-struct WrittenValue(Value);
+pub(super) struct WrittenValue(pub(super) Value);
 
 impl Serialize for WrittenValue {
     fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
