@@ -115,7 +115,7 @@ impl Finding {
     };
 
     /// Writes a core finding over this one, place by place: a whole new one would double the stack.
-    fn fill(&mut self, finding: &diagnosis::Finding) {
+    pub(crate) fn fill(&mut self, finding: &diagnosis::Finding) {
         self.charge = finding.charge.number();
         self.charge_status = finding.charge_status.number();
         self.reason = finding.reason.number();
@@ -182,7 +182,7 @@ impl From<diagnosis::Value> for Value {
 ///
 /// # Safety
 /// `finding` is null or may be read and written as its struct_size says.
-unsafe fn known<'a>(finding: *mut Finding) -> Answer<&'a mut Finding> {
+pub(crate) unsafe fn known<'a>(finding: *mut Finding) -> Answer<&'a mut Finding> {
     // SAFETY: promised by the caller.
     let finding = unsafe { finding.as_mut() }.ok_or(SATLINE_STATUS_NULL_POINTER)?;
     if finding.struct_size == Finding::SIZE { Ok(finding) } else { Err(SATLINE_STATUS_BAD_STRUCT_SIZE) }

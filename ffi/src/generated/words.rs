@@ -54,6 +54,17 @@ pub extern "C" fn satline_reason_sentence(number: i32) -> *const c_char {
         22 => c"There is no target superheat for this air: the table is blank here.",
         23 => c"The discharge pressure is too loose a stand-in for the liquid pressure to decide here.",
         24 => c"The condensing temperature comes out below the outdoor air, which a running unit cannot do: wrong refrigerant named, gauge or hose, or a stopped compressor.",
+        25 => c"Suction and high side stand at the same pressure: the compressor is not pumping, or both hoses are on one port.",
+        26 => c"A gauge shows the pressure of the air around it: the hose is not seated, its valve is closed, or the circuit is empty.",
+        27 => c"The discharge pressure stands far above the liquid pressure: a service valve that is not fully open, or hoses at other ports than named.",
+        28 => c"The unit was pulling down, defrosting, cycling its outdoor fan or holding its head pressure: none of that is a test of the charge.",
+        29 => c"The refrigerant is unknown, mixed, or has shifted by a leak of vapour: its pressures do not tell its temperatures. Recover it and charge afresh.",
+        30 => c"Another fault is likelier than the charge: find it first, for a charge corrected on top of it becomes a new fault.",
+        31 => c"No target was given for this unit; all that was measured together tells the charge.",
+        32 => c"The measurements fit more than one explanation too well to act on the charge.",
+        33 => c"The charge that was weighed in is already what the unit should hold: adding more would be on top of another fault.",
+        34 => c"The suction pressure is below the pressure of the air around: a leak would draw air in. Stop and find out why before adding anything.",
+        35 => c"The discharge line is colder than the condensing temperature: the probe is not on the discharge line or does not touch it.",
         _ => c"unknown",
     };
     text.as_ptr()
@@ -119,6 +130,14 @@ pub extern "C" fn satline_next_check_sentence(number: i32) -> *const c_char {
         14 => c"Take pressure and line temperature at the vapour port as well, to see whether the valve is in control.",
         15 => c"Refrigerant does not wear out: look for the leak before adding any.",
         16 => c"The result is near the edge of its band: read again with better probes or after a while.",
+        17 => c"Measure the temperature of the discharge line, a hand's breadth from the compressor.",
+        18 => c"Measure the air that leaves the outdoor coil, beside the air that enters it.",
+        19 => c"Measure the compressor's power.",
+        20 => c"Measure a return bend in the middle of the outdoor coil, insulated: a saturation temperature well above it means air or nitrogen inside.",
+        21 => c"Stop the unit, let everything come to one temperature, and compare the pressure with that of the refrigerant.",
+        22 => c"Measure the supply wet bulb: with the airflow it gives the capacity.",
+        23 => c"Measure the temperature of the line that leaves the indoor coil.",
+        24 => c"Test the compressor: pump-down or the drop of its power and pressures; on a heat pump also the reversing valve's temperatures.",
         _ => c"unknown",
     };
     text.as_ptr()
@@ -155,6 +174,11 @@ pub extern "C" fn satline_caution_sentence(number: i32) -> *const c_char {
         11 => c"A value at saturation is one-sided: it says at least how far off the charge is, not the amount.",
         12 => c"A discharge pressure stood in for the liquid pressure: on a tested unit that read 1.4 to 2.5 °F too much subcooling.",
         13 => c"The high side runs hot: do not add refrigerant, and watch for the pressure switch.",
+        14 => c"If it may be leaking indoors: ventilate and remove every source of ignition before anything else.",
+        15 => c"Too much refrigerant, or liquid coming back, washes out the compressor's oil and breaks it: do not leave it running so.",
+        16 => c"A sweating compressor shell alone proves nothing on a humid day: the sump over the dew temperature, or the discharge superheat, does.",
+        17 => c"The discharge line is hotter than about 225 °F (common practice; the maker's figure rules): oil and valves suffer.",
+        18 => c"The suction side is below the pressure of the air: a leak there draws air in.",
         _ => c"unknown",
     };
     text.as_ptr()
@@ -900,6 +924,149 @@ pub extern "C" fn satline_line_caution_sentence(number: i32) -> *const c_char {
     text.as_ptr()
 }
 
+/// SATLINE_CAUSE_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_cause_sentence(number: i32) -> *const c_char {
+    let text = match number {
+        1 => c"too little refrigerant",
+        2 => c"too much refrigerant",
+        3 => c"too little air over the indoor coil",
+        4 => c"too little air over the outdoor coil",
+        5 => c"a restriction in the liquid line",
+        6 => c"gas leaking back through the compressor or reversing valve",
+        7 => c"air or nitrogen in the circuit",
+        8 => c"a metering device that passes too much",
+        9 => c"a metering device that passes too little",
+        10 => c"something that none of the known faults describes",
+        _ => c"unknown",
+    };
+    text.as_ptr()
+}
+
+/// SATLINE_CAUSE_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_cause_name(number: i32) -> *const c_char {
+    let text = match number {
+        1 => c"undercharge",
+        2 => c"overcharge",
+        3 => c"low-indoor-airflow",
+        4 => c"restricted-condenser-air",
+        5 => c"liquid-line-restriction",
+        6 => c"compressor-leakage",
+        7 => c"non-condensables",
+        8 => c"metering-overfeeding",
+        9 => c"metering-underfeeding",
+        10 => c"unmodelled",
+        _ => c"unknown",
+    };
+    text.as_ptr()
+}
+
+/// SATLINE_FEATURE_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_feature_sentence(number: i32) -> *const c_char {
+    let text = match number {
+        1 => c"evaporating temperature",
+        2 => c"superheat",
+        3 => c"condensing over outdoor air",
+        4 => c"subcooling",
+        5 => c"discharge line temperature",
+        6 => c"temperature split",
+        7 => c"warming of the outdoor air",
+        8 => c"compressor power for the capacity",
+        9 => c"airflow for the capacity",
+        10 => c"saturation over the coil's surface",
+        11 => c"drop between discharge and liquid port",
+        12 => c"superheat at the indoor coil",
+        13 => c"wet bulb split",
+        14 => c"weighed against expected charge",
+        _ => c"unknown",
+    };
+    text.as_ptr()
+}
+
+/// SATLINE_FEATURE_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_feature_name(number: i32) -> *const c_char {
+    let text = match number {
+        1 => c"evaporating_k",
+        2 => c"superheat_k",
+        3 => c"condensing_over_ambient_k",
+        4 => c"subcooling_k",
+        5 => c"discharge_k",
+        6 => c"temperature_split_k",
+        7 => c"condenser_air_rise_k",
+        8 => c"compressor_power_share",
+        9 => c"airflow_share",
+        10 => c"surface_difference_k",
+        11 => c"high_side_drop_k",
+        12 => c"coil_superheat_k",
+        13 => c"wet_bulb_split_k",
+        14 => c"weighed_charge_share",
+        _ => c"unknown",
+    };
+    text.as_ptr()
+}
+
+/// SATLINE_SOURCE_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_source_sentence(number: i32) -> *const c_char {
+    let text = match number {
+        1 => c"this unit's own readings when healthy",
+        2 => c"the maker's figure",
+        3 => c"the protocol's table",
+        4 => c"units of its kind",
+        _ => c"unknown",
+    };
+    text.as_ptr()
+}
+
+/// SATLINE_PRECONDITION_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_precondition_sentence(number: i32) -> *const c_char {
+    let text = match number {
+        1 => c"the unit has run long enough without a change",
+        2 => c"the unit runs steadily, without defrost, fan cycling or head-pressure control",
+        3 => c"the compressor runs at one speed or in its maker's charging mode",
+        4 => c"the outdoor air is warm enough for a charge test",
+        5 => c"the return air is warm enough for a charge test",
+        6 => c"the return wet bulb fits its dry bulb",
+        7 => c"the airflow over the indoor coil is known and right",
+        8 => c"the pressures are what a running unit with open valves and seated hoses shows",
+        9 => c"the line temperatures fit their pressures and the air",
+        10 => c"the metering device and its place are known",
+        11 => c"the refrigerant is known, unmixed, and fits its pressures",
+        _ => c"unknown",
+    };
+    text.as_ptr()
+}
+
+/// SATLINE_PRECONDITION_STATUS_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_precondition_status_sentence(number: i32) -> *const c_char {
+    let text = match number {
+        1 => c"yes",
+        2 => c"no",
+        3 => c"not known",
+        _ => c"unknown",
+    };
+    text.as_ptr()
+}
+
+/// SATLINE_CONCLUSION_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_conclusion_sentence(number: i32) -> *const c_char {
+    let text = match number {
+        1 => c"The evidence singles this out clearly enough to act on.",
+        2 => c"Something that must hold before a diagnosis does not hold; see the preconditions.",
+        3 => c"Too little was measured to tell causes apart.",
+        4 => c"The leading explanations are too close to act on one of them.",
+        5 => c"No known fault fits these readings: suspect an instrument, a second fault, or the data of the unit.",
+        _ => c"unknown",
+    };
+    text.as_ptr()
+}
+
 /// SATLINE_VALUE_... in words; "unknown" for a number that is none. Never null; lives for ever.
 #[unsafe(no_mangle)]
 pub extern "C" fn satline_value_name(number: i32) -> *const c_char {
@@ -914,6 +1081,8 @@ pub extern "C" fn satline_value_name(number: i32) -> *const c_char {
         7 => c"condensing_over_ambient_k",
         8 => c"approach_k",
         9 => c"airflow_per_capacity_m3_s_w",
+        10 => c"discharge_superheat_k",
+        11 => c"sump_over_dew_k",
         _ => c"unknown",
     };
     text.as_ptr()

@@ -2,6 +2,7 @@
 //! would change instead.
 
 mod codes;
+mod evidence;
 mod full;
 mod handles;
 mod text;
@@ -28,6 +29,8 @@ const SOURCES: &[&str] = &[
     "target.rs",
     "reading.rs",
     "finding.rs",
+    "evidence.rs",
+    "diagnosis.rs",
     "standing.rs",
     "safety.rs",
     "uncertain.rs",

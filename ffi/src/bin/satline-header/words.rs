@@ -78,6 +78,7 @@ pub fn write() -> String {
     function(&mut out, "satline_line_advice_sentence", "LINE_ADVICE", rows);
     let rows = LineCaution::ALL.iter().map(|answer| (answer.number(), answer.sentence()));
     function(&mut out, "satline_line_caution_sentence", "LINE_CAUTION", rows);
+    super::evidence::words(&mut out);
     let rows = ValueName::ALL.iter().map(|value| (value.number(), value.name()));
     function(&mut out, "satline_value_name", "VALUE", rows);
     out
