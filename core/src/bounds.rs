@@ -209,6 +209,18 @@ bounds! {
     /// Return leakage above which there is something to mend.
     LEAKAGE_LIMIT = "limit of return leakage" ["kg/kg"] 0.0 .. 1.0,
         "give a share of one, not a percentage";
+    /// An instrument's limit of error as a share of its reading.
+    ACCURACY_SHARE = "share of the reading in a limit of error" ["1"] 0.0 .. 1.0,
+        "give a share of one: 0.5 % is 0.005";
+    /// An instrument's limit of error as a share of its full scale.
+    FULL_SCALE_SHARE = "share of full scale in a limit of error" ["1"] 1e-9 .. 1.0,
+        "give a share of one beside the full scale, 0.5 % is 0.005, or leave both out";
+    /// The span of an instrument's range, in the field's unit.
+    FULL_SCALE = "full scale of the instrument" ["of the field"] 1e-6 .. 1e9,
+        "give the span of its range in the field's unit beside its share of full scale, or leave both out";
+    /// An absolute limit of error, or the step of a display, in the field's unit.
+    ACCURACY_LIMIT = "limit of error" ["of the field"] 0.0 .. 1e9,
+        "give a limit that is not negative, in the field's unit";
     /// Tolerance of a target, in the target's unit.
     TARGET_TOLERANCE = "tolerance of a target" ["of the target"] 0.0 .. 1e6,
         "give a difference that is not negative";

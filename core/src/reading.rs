@@ -3,6 +3,7 @@
 //! Every field is optional: what is missing is reported in the finding, with the measurement that would help. The
 //! fields and their names are the same in Rust, C, Python and JSON; [`Field`] is their one list.
 
+use crate::bounds;
 use crate::error::Error;
 use crate::quantity::{
     AirTemperature, Airflow, Atmosphere, Mass, Minutes, Power, Pressure, SiQuantity, TargetDifference, Temperature,
@@ -98,6 +99,34 @@ choices! {
         MakerChargingMode = 3 "maker-charging-mode",
     }
 }
+choices! {
+    /// What the unit was doing during the reading besides its mode; not known when not given.
+    Operation "operation" {
+        /// Running steadily: nothing switched on, off or over.
+        Steady = 1 "steady",
+        /// Pulling down a warm house, or heating up a cold one, far from its set point.
+        PullDown = 2 "pull-down",
+        /// Defrosting its outdoor coil.
+        Defrost = 3 "defrost",
+        /// Switching its outdoor fan on and off.
+        FanCycling = 4 "fan-cycling",
+        /// Holding its condensing pressure up, by a fan's speed or a valve.
+        HeadPressureControl = 5 "head-pressure-control",
+    }
+}
+choices! {
+    /// What is known of the refrigerant inside; nothing is said when not given.
+    RefrigerantCondition "refrigerant_condition" {
+        /// What the label says.
+        AsLabelled = 1 "as-labelled",
+        /// It may be another than the label says.
+        Unknown = 2 "unknown",
+        /// Mixed with another refrigerant.
+        Mixed = 3 "mixed",
+        /// A blend that leaked as vapour, so that its composition has shifted.
+        LeakShifted = 4 "leak-shifted",
+    }
+}
 
 macro_rules! reading {
     ($($(#[$doc:meta])* $variant:ident $field:ident: $kind:ty = $number:literal $name:literal;)*) => {
@@ -131,6 +160,10 @@ macro_rules! reading {
             pub compressor: Option<Compressor>,
             /// The stage or mode in which it ran.
             pub stage: Option<Stage>,
+            /// What it was doing besides its mode.
+            pub operation: Option<Operation>,
+            /// What is known of the refrigerant inside.
+            pub refrigerant_condition: Option<RefrigerantCondition>,
             $($(#[$doc])* pub $field: Option<$kind>,)*
             /// Accuracy of each numeric field, where it is better known than the default.
             pub accuracy: [Option<Accuracy>; FIELD_COUNT],
@@ -234,14 +267,56 @@ reading! {
 
 /// Limits of error of one instrument channel, in the field's SI unit unless noted. They add up; dividing the sum by
 /// √3 makes it one standard uncertainty (a limit read as a rectangular distribution).
+///
+/// ```
+/// use satline::reading::{Accuracy, Field, Reading};
+/// // Both gauges of one manifold, within 0.5 % of their 5.5 MPa and zeroed together.
+/// let gauge = Accuracy { of_full_scale: 0.005, full_scale: 5.5e6, group: 1, ..Accuracy::EXACT }.checked()?;
+/// let mut reading = Reading::default();
+/// for field in [Field::SuctionPressure, Field::LiquidPressure] {
+///     reading.accuracy[field as usize] = Some(gauge);
+/// }
+/// assert!(Accuracy { full_scale: 0.0, ..gauge }.checked().is_err());
+/// # Ok::<(), satline::Error>(())
+/// ```
 #[derive(Debug, Clone, Copy, Default, PartialEq)]
 pub struct Accuracy {
     /// Fraction of the reading (for a temperature: of its Celsius value; for a pressure: of its gauge value).
     pub of_reading: f64,
+    /// Fraction of the instrument's full scale.
+    pub of_full_scale: f64,
+    /// The full scale: the span between the ends of the instrument's range (of a gauge: its highest gauge pressure; of a
+    /// thermometer: from its lowest to its highest temperature). Only together with `of_full_scale`.
+    pub full_scale: f64,
     /// Absolute limit.
     pub absolute: f64,
     /// Smallest step shown; half of it is added.
     pub resolution: f64,
+    /// 0 for an error of its own. Channels of one reading with the same other number share one error, all but the step
+    /// shown: both gauges of one manifold that were zeroed against the same reference.
+    pub group: u8,
+}
+
+impl Accuracy {
+    /// Without any error.
+    pub const EXACT: Self =
+        Self { of_reading: 0.0, of_full_scale: 0.0, full_scale: 0.0, absolute: 0.0, resolution: 0.0, group: 0 };
+
+    /// Gives the accuracy back if it can be one of an instrument.
+    ///
+    /// # Errors
+    /// A limit that is not finite, negative, or above [`bounds::ACCURACY_SHARE`] or [`bounds::ACCURACY_LIMIT`]; a share of
+    /// full scale without the full scale, or the other way round (both are 0, or neither).
+    pub fn checked(self) -> Result<Self, Error> {
+        bounds::ACCURACY_SHARE.check(self.of_reading)?;
+        if self.of_full_scale != 0.0 || self.full_scale != 0.0 {
+            bounds::FULL_SCALE_SHARE.check(self.of_full_scale)?;
+            bounds::FULL_SCALE.check(self.full_scale)?;
+        }
+        bounds::ACCURACY_LIMIT.check(self.absolute)?;
+        bounds::ACCURACY_LIMIT.check(self.resolution)?;
+        Ok(self)
+    }
 }
 
 impl Field {
@@ -264,5 +339,66 @@ impl Field {
             .ok()
             .and_then(|index| Self::ALL.get(index).copied())
             .ok_or(Error::UnknownField { nearest: "one of the numbered fields" })
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn choices_know_their_words_and_numbers_and_no_others() {
+        for (number, word) in (1..).zip(["steady", "pull-down", "defrost", "fan-cycling", "head-pressure-control"]) {
+            let operation = Operation::from_name(word).unwrap();
+            assert_eq!((operation.name(), Operation::from_number(number)), (word, Ok(operation)));
+        }
+        for (number, word) in (1..).zip(["as-labelled", "unknown", "mixed", "leak-shifted"]) {
+            let condition = RefrigerantCondition::from_name(word).unwrap();
+            assert_eq!((condition.name(), RefrigerantCondition::from_number(number)), (word, Ok(condition)));
+        }
+        for refused in [Operation::from_number(0), Operation::from_number(6), Operation::from_name("Steady")] {
+            assert!(matches!(refused, Err(Error::UnknownChoice { field: "operation", .. })));
+        }
+        for refused in [RefrigerantCondition::from_number(5), RefrigerantCondition::from_name("shifted")] {
+            let Err(Error::UnknownChoice { field, choices }) = refused else { panic!("{refused:?}") };
+            assert!(field == "refrigerant_condition" && choices.contains("leak-shifted"), "{field}: {choices}");
+        }
+    }
+
+    #[test]
+    fn an_accuracy_is_finite_not_negative_and_names_what_is_wrong() {
+        let good = Accuracy {
+            of_reading: 0.01,
+            of_full_scale: 0.005,
+            full_scale: 5.5e6,
+            absolute: 700.0,
+            resolution: 690.0,
+            group: 255,
+        };
+        assert_eq!((good.checked(), Accuracy::EXACT.checked()), (Ok(good), Ok(Accuracy::default())));
+        for bad in [-1.0, f64::NAN, f64::INFINITY, f64::NEG_INFINITY] {
+            for (wrong, quantity) in [
+                (Accuracy { of_reading: bad, ..good }, "share of the reading"),
+                (Accuracy { of_full_scale: bad, ..good }, "share of full scale"),
+                (Accuracy { full_scale: bad, ..good }, "full scale of the instrument"),
+                (Accuracy { absolute: bad, ..good }, "limit of error"),
+                (Accuracy { resolution: bad, ..good }, "limit of error"),
+            ] {
+                let Err(Error::OutOfRange { quantity: named, .. } | Error::NotFinite { quantity: named, .. }) =
+                    wrong.checked()
+                else {
+                    panic!("{wrong:?}")
+                };
+                assert!(named.starts_with(quantity), "{named}");
+            }
+        }
+        for one_without_the_other in [
+            Accuracy { full_scale: 0.0, ..good },
+            Accuracy { of_full_scale: 0.0, ..good },
+            Accuracy { of_reading: 1.001, ..good },
+            Accuracy { of_full_scale: 1.001, ..good },
+        ] {
+            assert!(matches!(one_without_the_other.checked(), Err(Error::OutOfRange { .. })));
+        }
     }
 }

@@ -214,6 +214,39 @@
 // stage: maker charging mode.
 #define SATLINE_STAGE_MAKER_CHARGING_MODE 3
 
+// Choice: what the unit was doing besides its mode; not known when not given.
+#define SATLINE_CHOICE_OPERATION 5
+
+// operation: steady.
+#define SATLINE_OPERATION_STEADY 1
+
+// operation: pull down.
+#define SATLINE_OPERATION_PULL_DOWN 2
+
+// operation: defrost.
+#define SATLINE_OPERATION_DEFROST 3
+
+// operation: fan cycling.
+#define SATLINE_OPERATION_FAN_CYCLING 4
+
+// operation: head pressure control.
+#define SATLINE_OPERATION_HEAD_PRESSURE_CONTROL 5
+
+// Choice: what is known of the refrigerant inside.
+#define SATLINE_CHOICE_REFRIGERANT_CONDITION 6
+
+// refrigerant condition: as labelled.
+#define SATLINE_REFRIGERANT_CONDITION_AS_LABELLED 1
+
+// refrigerant condition: unknown.
+#define SATLINE_REFRIGERANT_CONDITION_UNKNOWN 2
+
+// refrigerant condition: mixed.
+#define SATLINE_REFRIGERANT_CONDITION_MIXED 3
+
+// refrigerant condition: leak shifted.
+#define SATLINE_REFRIGERANT_CONDITION_LEAK_SHIFTED 4
+
 // The charge is low.
 #define SATLINE_CHARGE_LOW 1
 
@@ -1993,6 +2026,30 @@
 // The highest accepted limit of return leakage, kg/kg.
 #define SATLINE_LIMIT_OF_RETURN_LEAKAGE_HIGHEST_KG_KG 1.0
 
+// The lowest accepted share of the reading in a limit of error, 1.
+#define SATLINE_SHARE_OF_THE_READING_IN_A_LIMIT_OF_ERROR_LOWEST_1 0.0
+
+// The highest accepted share of the reading in a limit of error, 1.
+#define SATLINE_SHARE_OF_THE_READING_IN_A_LIMIT_OF_ERROR_HIGHEST_1 1.0
+
+// The lowest accepted share of full scale in a limit of error, 1.
+#define SATLINE_SHARE_OF_FULL_SCALE_IN_A_LIMIT_OF_ERROR_LOWEST_1 1e-9
+
+// The highest accepted share of full scale in a limit of error, 1.
+#define SATLINE_SHARE_OF_FULL_SCALE_IN_A_LIMIT_OF_ERROR_HIGHEST_1 1.0
+
+// The lowest accepted full scale of the instrument, of the field.
+#define SATLINE_FULL_SCALE_OF_THE_INSTRUMENT_LOWEST_OF_THE_FIELD 1e-6
+
+// The highest accepted full scale of the instrument, of the field.
+#define SATLINE_FULL_SCALE_OF_THE_INSTRUMENT_HIGHEST_OF_THE_FIELD 1000000000.0
+
+// The lowest accepted limit of error, of the field.
+#define SATLINE_LIMIT_OF_ERROR_LOWEST_OF_THE_FIELD 0.0
+
+// The highest accepted limit of error, of the field.
+#define SATLINE_LIMIT_OF_ERROR_HIGHEST_OF_THE_FIELD 1000000000.0
+
 // The lowest accepted tolerance of a target, of the target.
 #define SATLINE_TOLERANCE_OF_A_TARGET_LOWEST_OF_THE_TARGET 0.0
 
@@ -2357,6 +2414,9 @@
 // How many choices a reading has room for.
 #define SATLINE_READING_CHOICES 8
 
+// The highest number of a group of channels.
+#define SATLINE_HIGHEST_GROUP 250
+
 // How many values a finding has room for.
 #define SATLINE_FINDING_VALUES 32
 
@@ -2715,6 +2775,40 @@ typedef struct satline_field_range {
   double lowest;
   double highest;
 } satline_field_range;
+
+// Limits of error of one instrument channel; they add up, and divided by the square root of 3 the sum is one standard
+// uncertainty. Zero all of it, then set what is known. This structure never changes.
+typedef struct satline_accuracy {
+  // Share of the reading: of the degrees Celsius of a temperature, of the gauge value of a pressure. 0.5 % is 0.005.
+  double of_reading;
+  // Share of full_scale.
+  double of_full_scale;
+  // The span of the instrument's range, in the field's unit: of a gauge, its highest gauge pressure. 0 if, and only if,
+  // of_full_scale is 0.
+  double full_scale;
+  // In the field's unit.
+  double absolute;
+  // The smallest step shown, in the field's unit; half of it is added.
+  double resolution;
+  // 0 for an error of its own. Channels with the same other number, up to SATLINE_HIGHEST_GROUP, share one error, all but
+  // the step shown: both gauges of one manifold that were zeroed against the same reference.
+  int32_t group;
+  // Must be 0.
+  int32_t reserved;
+} satline_accuracy;
+
+// Accuracies of the fields of a reading. Start with satline_accuracies_init, then set those that are known; any other
+// field keeps the accuracy that the verification protocol asks of instruments.
+typedef struct satline_accuracies {
+  // sizeof(satline_accuracies), set by satline_accuracies_init.
+  uint32_t struct_size;
+  // Must be 0.
+  uint32_t reserved;
+  // Bit n is set when the accuracy of field n is given.
+  uint64_t present;
+  // The accuracy of field n (SATLINE_FIELD_...).
+  struct satline_accuracy accuracy[SATLINE_READING_FIELDS];
+} satline_accuracies;
 
 // A field that the reading does not have, and what it would allow.
 typedef struct satline_missing_field {
@@ -5533,6 +5627,22 @@ int32_t satline_field_name(int32_t field, const char **name);
 //
 // Status: SATLINE_STATUS_UNKNOWN_FIELD, SATLINE_STATUS_NULL_POINTER.
 int32_t satline_field_limits(int32_t field, struct satline_field_range *limits);
+
+// Empties accuracies: every field keeps the default. struct_size: sizeof(satline_accuracies), so that a newer library
+// knows how large yours is.
+//
+// Status: SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_accuracies_init(struct satline_accuracies *accuracies,
+                                uint32_t struct_size);
+
+// Sets the accuracy of a field. field: SATLINE_FIELD_... .
+//
+// Status: SATLINE_STATUS_UNKNOWN_FIELD, SATLINE_STATUS_OUT_OF_RANGE (a share above 1, a limit below 0, of_full_scale
+// without full_scale or the other way round, a group below 0 or above SATLINE_HIGHEST_GROUP), SATLINE_STATUS_NOT_FINITE,
+// SATLINE_STATUS_BAD_STRUCT_SIZE (not initialised, or reserved not 0), SATLINE_STATUS_NULL_POINTER.
+int32_t satline_accuracies_set(struct satline_accuracies *accuracies,
+                               int32_t field,
+                               const struct satline_accuracy *accuracy);
 
 // Empties a finding. struct_size: sizeof(satline_finding), so that a newer library knows how large yours is.
 //

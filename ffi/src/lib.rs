@@ -11,6 +11,7 @@
 extern crate std;
 
 mod account;
+mod accuracies;
 mod air;
 mod airflow;
 mod answer;

@@ -3,12 +3,12 @@
 use crate::answer::{Answer, answer, status, text};
 use crate::generated::codes::{
     SATLINE_CHOICE_COMPRESSOR, SATLINE_CHOICE_METERING, SATLINE_CHOICE_METERING_PLACE, SATLINE_CHOICE_MODE,
-    SATLINE_CHOICE_STAGE, SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER, SATLINE_STATUS_OK,
-    SATLINE_STATUS_UNKNOWN_FIELD,
+    SATLINE_CHOICE_OPERATION, SATLINE_CHOICE_REFRIGERANT_CONDITION, SATLINE_CHOICE_STAGE,
+    SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER, SATLINE_STATUS_OK, SATLINE_STATUS_UNKNOWN_FIELD,
 };
 use crate::generated::text as words;
 use core::ffi::c_char;
-use satline::reading::{Compressor, Metering, MeteringPlace, Mode, Stage};
+use satline::reading::{Compressor, Metering, MeteringPlace, Mode, Operation, RefrigerantCondition, Stage};
 use satline::{Error, Field};
 
 /// How many numeric fields a reading has room for.
@@ -125,6 +125,8 @@ fn put_choice(reading: Option<&mut satline::Reading>, choice: i32, value: i32) -
         SATLINE_CHOICE_MODE => put!(mode, Mode),
         SATLINE_CHOICE_COMPRESSOR => put!(compressor, Compressor),
         SATLINE_CHOICE_STAGE => put!(stage, Stage),
+        SATLINE_CHOICE_OPERATION => put!(operation, Operation),
+        SATLINE_CHOICE_REFRIGERANT_CONDITION => put!(refrigerant_condition, RefrigerantCondition),
         _ => return Err(SATLINE_STATUS_UNKNOWN_FIELD),
     }
     Ok(())

@@ -127,7 +127,7 @@ static void refused(void) {
     REFUSED(SATLINE_STATUS_UNKNOWN_FIELD, satline_reading_set(&reading, 63, 300.0));
     REFUSED(SATLINE_STATUS_UNKNOWN_FIELD, satline_reading_set(&reading, 64, 300.0));
     REFUSED(SATLINE_STATUS_UNKNOWN_FIELD, satline_reading_set(&reading, INT32_MAX, 300.0));
-    REFUSED(SATLINE_STATUS_UNKNOWN_FIELD, satline_reading_set_choice(&reading, 5, 1));
+    REFUSED(SATLINE_STATUS_UNKNOWN_FIELD, satline_reading_set_choice(&reading, 7, 1));
     REFUSED(SATLINE_STATUS_UNKNOWN_FIELD, satline_reading_set_choice(&reading, -1, 1));
     REFUSED(SATLINE_STATUS_UNKNOWN_CHOICE, satline_reading_set_choice(&reading, SATLINE_CHOICE_MODE, 0));
     REFUSED(SATLINE_STATUS_UNKNOWN_CHOICE, satline_reading_set_choice(&reading, SATLINE_CHOICE_MODE, 77));

@@ -37,6 +37,8 @@ impl Build {
             mode: full.mode,
             compressor: full.compressor,
             stage: full.stage,
+            operation: full.operation,
+            refrigerant_condition: full.refrigerant_condition,
             accuracy,
             ..Reading::default()
         };
@@ -447,7 +449,7 @@ fn uncertainties_add_up_as_published() {
     // Better probes, smaller uncertainty.
     let mut fine = orifice();
     for field in [Field::SuctionPressure, Field::SuctionLineTemperature] {
-        fine.0.accuracy[field as usize] = Some(Accuracy { of_reading: 0.0, absolute: 0.1, resolution: 0.0 });
+        fine.0.accuracy[field as usize] = Some(Accuracy { absolute: 0.1, ..Accuracy::EXACT });
     }
     let expected = 0.1 / 3.0_f64.sqrt();
     assert!((fine.finding().values.superheat.unwrap().standard_uncertainty - expected).abs() < 1e-4);

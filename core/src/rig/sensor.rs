@@ -29,12 +29,7 @@ pub struct Sensor {
 
 impl Sensor {
     /// Without error or lag.
-    pub const EXACT: Self = Self {
-        accuracy: Accuracy { of_reading: 0.0, absolute: 0.0, resolution: 0.0 },
-        noise: 0.0,
-        time_constant: 0.0,
-        ambient_share: 0.0,
-    };
+    pub const EXACT: Self = Self { accuracy: Accuracy::EXACT, noise: 0.0, time_constant: 0.0, ambient_share: 0.0 };
 }
 
 /// Which fields are measured, and with what.
@@ -102,17 +97,26 @@ impl Sensors {
         self.channels.get(field as usize).copied().flatten()
     }
 
-    /// Brings the instruments to a unit: the seed decides what is wrong with them on this visit, and their noise.
+    /// Brings the instruments to a unit: the seed decides what is wrong with them on this visit, and their noise. Channels of
+    /// one group of their accuracies have one bias: each is off by the same share of its own limit.
     #[must_use]
     pub fn placed(&self, seed: u64) -> Instruments {
         let mut draws = Draws::new(seed);
         // Both are drawn for every field, so that leaving one out changes no other.
-        let placed = self.channels.map(|sensor| Placed {
+        let mut placed = self.channels.map(|sensor| Placed {
             sensor,
             bias: draws.uniform(-1.0, 1.0),
             ambient_share: draws.uniform(0.0, 2.0) * sensor.unwrap_or_default().ambient_share,
             shown: None,
         });
+        // Drawn all the same, so that a group leaves the draws of the others as they were.
+        let mut shared = [None; 1 + u8::MAX as usize];
+        for channel in &mut placed {
+            let Some(sensor) = channel.sensor.filter(|sensor| sensor.accuracy.group != 0) else { continue };
+            if let Some(first) = shared.get_mut(usize::from(sensor.accuracy.group)) {
+                channel.bias = *first.get_or_insert(channel.bias);
+            }
+        }
         Instruments { placed, draws }
     }
 }
@@ -125,6 +129,7 @@ fn usual(field: Field) -> Sensor {
             of_reading: 0.001,
             absolute: (1.3 + 0.001 * 32.0) * KELVIN_PER_FAHRENHEIT - 0.5 * step,
             resolution: step,
+            ..Accuracy::EXACT
         },
         noise: 0.05,
         time_constant: 20.0,
@@ -132,7 +137,7 @@ fn usual(field: Field) -> Sensor {
     };
     let clamp = Sensor { time_constant: 12.0, ambient_share: 0.02, ..thermometer };
     let plain = |of_reading, absolute, resolution, noise, time_constant| Sensor {
-        accuracy: Accuracy { of_reading, absolute, resolution },
+        accuracy: Accuracy { of_reading, absolute, resolution, ..Accuracy::EXACT },
         noise,
         time_constant,
         ambient_share: 0.0,
@@ -250,8 +255,8 @@ impl Instruments {
             };
             placed.shown = Some(shown);
             let zero = zero(field, conditions);
-            let Accuracy { of_reading, absolute, resolution } = sensor.accuracy;
-            let limit = (of_reading * (shown - zero)).abs() + absolute;
+            let Accuracy { of_reading, of_full_scale, full_scale, absolute, resolution, .. } = sensor.accuracy;
+            let limit = (of_reading * (shown - zero)).abs() + of_full_scale * full_scale + absolute;
             let exact = shown + placed.bias * limit + sensor.noise * chance;
             // A field whose value its bound refuses stays unset.
             if reading.set(field, stepped(exact, zero, resolution)).is_ok() {
@@ -393,6 +398,30 @@ mod tests {
         assert_eq!(show(instruments.settled(&after, &RATING_CONDITIONS)), -10.0);
         // A time that is none changes nothing.
         assert_eq!(show(instruments.sample(&before, &RATING_CONDITIONS, f64::NAN)), -10.0);
+    }
+
+    #[test]
+    fn a_group_shares_its_bias_and_leaves_the_others_alone() {
+        let state = state();
+        let gauge = |group| {
+            let accuracy = Accuracy { of_full_scale: 0.01, full_scale: 5e6, group, ..Accuracy::EXACT };
+            Some(Sensor { accuracy, ..Sensor::EXACT })
+        };
+        let alone = Sensors::usual().with(Field::SuctionPressure, gauge(0)).with(Field::LiquidPressure, gauge(0));
+        let grouped = Sensors::usual().with(Field::SuctionPressure, gauge(7)).with(Field::LiquidPressure, gauge(7));
+        for seed in 0..20 {
+            let settled = |sensors: &Sensors| sensors.placed(seed).settled(&state, &RATING_CONDITIONS);
+            let (apart, together) = (settled(&alone), settled(&grouped));
+            let error = |reading: &Reading, field| {
+                reading.get(field).unwrap() - truth(field, &state, &RATING_CONDITIONS).unwrap().0
+            };
+            let (suction, liquid) = (error(&together, Field::SuctionPressure), error(&together, Field::LiquidPressure));
+            assert!((suction - liquid).abs() < 1e-6 && suction.abs() <= 50_000.0, "{suction} {liquid}");
+            assert!((error(&apart, Field::SuctionPressure) - error(&apart, Field::LiquidPressure)).abs() > 1.0);
+            for field in Field::ALL.iter().copied().filter(|field| *field != Field::LiquidPressure) {
+                assert_eq!(apart.get(field), together.get(field), "{field:?}");
+            }
+        }
     }
 
     #[test]

@@ -25,6 +25,7 @@
 //! # Ok::<(), satline::text::TextError>(())
 //! ```
 
+mod accuracy;
 mod error;
 mod json;
 mod read;

@@ -1,12 +1,15 @@
 //! Readings from JSON.
 
+use super::accuracy::accuracies;
 use super::error::{Fault, TextError};
 use super::json::{Entries, Entry, Kind, kind, line_of};
 use super::unit::{Quantity, Si, to_si};
 use crate::error::code;
 use crate::nearest::nearest;
 use crate::quantity::Atmosphere;
-use crate::reading::{Accuracy, Compressor, Field, Metering, MeteringPlace, Mode, Reading, Stage};
+use crate::reading::{
+    Compressor, Field, Metering, MeteringPlace, Mode, Operation, Reading, RefrigerantCondition, Stage,
+};
 use alloc::format;
 use alloc::string::String;
 use alloc::vec::Vec;
@@ -31,19 +34,37 @@ pub struct LabelledReading {
 /// Names that are not fields of a reading, but of its entry in a file.
 const BESIDES: &[&str] = &["label", "note", "demo", "altitude", "altitude_m", "uncertainty"];
 /// Fields whose value is a word.
-const WORDS: &[&str] = &["refrigerant", "metering", "metering_place", "mode", "compressor", "stage"];
+const WORDS: &[&str] =
+    &["refrigerant", "metering", "metering_place", "mode", "compressor", "stage", "operation", "refrigerant_condition"];
 
 /// Reads one reading or an array of readings.
 ///
 /// Every field of [`Reading`] may stand as a number in SI under its name (`suction_pressure_pa`), or as a string with a
 /// unit under its name without the unit (`"suction_pressure": "118 psig"`). Besides: `label`, `note`, `demo`, `altitude`
-/// (`"5280 ft"`) in place of an ambient pressure, and `uncertainty`, an object from field name to `of_reading` (a
-/// fraction), `absolute` and `resolution`. A field that is `null` counts as not given.
+/// (`"5280 ft"`) in place of an ambient pressure, and `uncertainty`, an object from field name to what [`Accuracy`] says of
+/// its channel: `of_reading` (a fraction), `of_full_scale` (a fraction) with `full_scale`, `absolute`, `resolution` and
+/// `group`, any word: channels with the same word share one error. A field that is `null` counts as not given.
+///
+/// ```
+/// use satline::reading::Field;
+/// use satline::text::readings_from_json;
+/// let manifold = r#"{"of_full_scale": 0.005, "full_scale": "800 psi", "resolution": "1 psi", "group": "manifold"}"#;
+/// let text = format!(
+///     r#"{{"suction_pressure": "118 psig", "liquid_pressure": "340 psig", "operation": "steady",
+///         "uncertainty": {{"suction_pressure": {manifold}, "liquid_pressure": {manifold}}}}}"#
+/// );
+/// let reading = readings_from_json(&text)?[0].reading;
+/// let [suction, liquid] = [Field::SuctionPressure, Field::LiquidPressure].map(|field| reading.accuracy[field as usize]);
+/// assert_eq!((suction.map(|accuracy| accuracy.group), suction), (Some(1), liquid));
+/// # Ok::<(), satline::text::TextError>(())
+/// ```
+///
+/// [`Accuracy`]: crate::reading::Accuracy
 ///
 /// # Errors
 /// The first thing that cannot be understood, with its line, reading and field: malformed JSON, an unknown field,
 /// choice, refrigerant or unit (with the nearest known one), a field given twice, a value outside its range, a gauge
-/// pressure below vacuum, a pressure that does not say gauge or absolute.
+/// pressure below vacuum, a pressure that does not say gauge or absolute, a share of full scale without the full scale.
 pub fn readings_from_json(text: &str) -> Result<Vec<LabelledReading>, TextError> {
     let malformed = |error: serde_json::Error| malformed(text, &error);
     let whole: &RawValue = serde_json::from_str(text).map_err(malformed)?;
@@ -152,7 +173,7 @@ enum Name {
 
 /// How a numeric field is spelled.
 #[derive(Debug, Clone, Copy, PartialEq)]
-enum Spelling {
+pub(super) enum Spelling {
     /// With the SI unit in the name: a number.
     Number,
     /// Without: a string with its unit.
@@ -196,7 +217,7 @@ impl Name {
     }
 }
 
-fn numeric(name: &str) -> Option<(Field, Spelling)> {
+pub(super) fn numeric(name: &str) -> Option<(Field, Spelling)> {
     Field::ALL.iter().find_map(|field| match (field.name() == name, base_name(*field) == name) {
         (true, true) => Some((*field, Spelling::Either)),
         (true, false) => Some((*field, Spelling::Number)),
@@ -205,7 +226,7 @@ fn numeric(name: &str) -> Option<(Field, Spelling)> {
     })
 }
 
-fn unknown_field(name: &str, with_words: bool) -> Fault {
+pub(super) fn unknown_field(name: &str, with_words: bool) -> Fault {
     let numeric = Field::ALL.iter().flat_map(|field| [base_name(*field), field.name()]);
     let words = WORDS.iter().chain(BESIDES).copied().filter(|_| with_words);
     let nearest = nearest(name, numeric.chain(words));
@@ -280,7 +301,7 @@ fn value(
     }
 }
 
-fn field_quantity(field: Field) -> Quantity {
+pub(super) fn field_quantity(field: Field) -> Quantity {
     match field {
         Field::AmbientPressure => Quantity::Ambient,
         Field::SuctionPressure | Field::LiquidPressure | Field::DischargePressure => Quantity::Pressure,
@@ -320,6 +341,15 @@ fn word(reading: &mut Reading, field: &str, word: &str) -> Result<(), Fault> {
             let found = Compressor::from_name(word);
             reading.compressor = Some(choice(word, found, Compressor::ALL, Compressor::name)?);
         }
+        "operation" => {
+            let found = Operation::from_name(word);
+            reading.operation = Some(choice(word, found, Operation::ALL, Operation::name)?);
+        }
+        "refrigerant_condition" => {
+            let found = RefrigerantCondition::from_name(word);
+            let known = choice(word, found, RefrigerantCondition::ALL, RefrigerantCondition::name)?;
+            reading.refrigerant_condition = Some(known);
+        }
         _ => reading.stage = Some(choice(word, Stage::from_name(word), Stage::ALL, Stage::name)?),
     }
     Ok(())
@@ -339,85 +369,6 @@ fn choice<T: Copy>(
         let nearest = nearest(word, all.iter().map(|choice| name(*choice)));
         Fault::new(error.code(), format!("\"{word}\": {error}; the nearest is {nearest}"))
     })
-}
-
-/// The object from field name to accuracy. Errors name the inner field and its own line.
-fn accuracies(text: &str, reading: &mut Reading, entry: &Entry<'_>, index: Option<usize>) -> Result<(), TextError> {
-    let outer = |fault: Fault| fail(text, entry.value.get(), index, Some(&entry.name), fault);
-    if kind(entry.value.get()) != Kind::Object {
-        return Err(outer(Fault::form("expected an object from field name to accuracy")));
-    }
-    let Entries(entries) =
-        serde_json::from_str(entry.value.get()).map_err(|error| outer(Fault::form(format!("{error}"))))?;
-    for inner in &entries {
-        let path = format!("uncertainty.{}", inner.name);
-        let at = |fault: Fault| fail(text, inner.value.get(), index, Some(&path), fault);
-        let (field, _) = numeric(&inner.name).ok_or_else(|| at(unknown_field(&inner.name, false)))?;
-        let Some(place) = reading.accuracy.get_mut(field as usize) else { continue };
-        if place.is_some() {
-            return Err(at(Fault::form("given twice; keep one")));
-        }
-        if kind(inner.value.get()) != Kind::Object {
-            return Err(at(Fault::form("expected an object with of_reading, absolute and resolution")));
-        }
-        let Entries(limits) =
-            serde_json::from_str(inner.value.get()).map_err(|error| at(Fault::form(format!("{error}"))))?;
-        let mut accuracy = Accuracy::default();
-        let mut seen: Vec<&str> = Vec::new();
-        for limit in &limits {
-            let at = |fault: Fault| {
-                fail(text, limit.value.get(), index, Some(&format!("uncertainty.{}.{}", inner.name, limit.name)), fault)
-            };
-            if seen.contains(&limit.name.as_str()) {
-                return Err(at(Fault::form("given twice; keep one")));
-            }
-            seen.push(&limit.name);
-            let target = match limit.name.as_str() {
-                "of_reading" => &mut accuracy.of_reading,
-                "absolute" => &mut accuracy.absolute,
-                "resolution" => &mut accuracy.resolution,
-                "of_full_scale" | "group" => {
-                    return Err(at(Fault::new(
-                        code::UNKNOWN_FIELD,
-                        "not supported yet: give of_reading, absolute and resolution",
-                    )));
-                }
-                other => {
-                    let nearest = nearest(other, ["of_reading", "absolute", "resolution"].into_iter());
-                    return Err(at(Fault::new(code::UNKNOWN_FIELD, format!("unknown: the nearest is {nearest}"))));
-                }
-            };
-            *target = limit_value(limit, field).map_err(at)?;
-        }
-        *place = Some(accuracy);
-    }
-    Ok(())
-}
-
-/// A limit of error: a number in SI (a fraction for `of_reading`) or a difference with its unit.
-fn limit_value(limit: &Entry<'_>, field: Field) -> Result<f64, Fault> {
-    let value = match kind(limit.value.get()) {
-        Kind::Number => number(limit.value)?,
-        Kind::String if limit.name != "of_reading" => {
-            let quantity = match field_quantity(field) {
-                Quantity::Pressure | Quantity::Ambient => Quantity::PressureDifference,
-                Quantity::Temperature => Quantity::TemperatureDifference,
-                other => other,
-            };
-            to_si(&string(limit.value)?, quantity, Atmosphere::STANDARD)?.value
-        }
-        Kind::String => return Err(Fault::form("expected a fraction, such as 0.005 for 0.5 %")),
-        _ => return Err(Fault::form("expected a number")),
-    };
-    let bound = field.bound();
-    let most = if limit.name == "of_reading" { 1.0 } else { bound.upper - bound.lower };
-    if value >= 0.0 && value <= most {
-        Ok(value)
-    } else if value.is_finite() {
-        Err(Fault::new(code::OUT_OF_RANGE, format!("a limit of error of {value} is outside 0 to {most}")))
-    } else {
-        Err(Fault::new(code::NOT_FINITE, "a limit of error must be a finite number"))
-    }
 }
 
 pub(super) fn number(raw: &RawValue) -> Result<f64, Fault> {

@@ -4,7 +4,7 @@ use super::*;
 use crate::diagnosis::diagnose;
 use crate::error::code;
 use crate::quantity::{Atmosphere, kelvin_from_fahrenheit};
-use crate::reading::{Field, Metering};
+use crate::reading::{Field, Metering, Operation, RefrigerantCondition};
 use alloc::format;
 use alloc::string::String;
 use approx::assert_relative_eq;
@@ -82,12 +82,87 @@ fn accuracies_are_taken_with_their_units() {
     assert_relative_eq!(pressure.of_reading, 0.005);
     assert_relative_eq!(reading.accuracy[Field::SuctionLineTemperature as usize].unwrap().absolute, 0.5);
     assert_relative_eq!(reading.accuracy[Field::ReturnWetBulb as usize].unwrap().absolute, 1.0, max_relative = 1e-12);
-    let error = refused("{\n\"uncertainty\": {\n\"suction_pressure\": {\n\"group\": \"hose\"}}}");
-    assert_eq!((error.line, error.field.as_deref()), (4, Some("uncertainty.suction_pressure.group")));
-    assert!(error.message.contains("not supported yet"));
     for wrong in ["-1", "\"x\"", "1e999", "true", "\"-2 psi\""] {
         let text = format!(r#"{{"uncertainty": {{"suction_pressure": {{"absolute": {wrong}}}}}}}"#);
         assert!(readings_from_json(&text).is_err(), "{wrong}");
+    }
+}
+
+#[test]
+fn channels_of_one_group_share_an_error() {
+    let text = r#"{"suction_pressure": "118 psig", "uncertainty": {
+        "return_dry_bulb": {"absolute": 0.2, "group": "pocket thermometer"},
+        "suction_pressure": {"of_full_scale": 0.005, "full_scale": "500 psi", "group": "manifold"},
+        "supply_dry_bulb": {"absolute": 0.2, "group": "pocket thermometer"},
+        "return_wet_bulb": {"of_full_scale": 0.01, "full_scale": "90 degF"},
+        "liquid_pressure_pa": {"of_full_scale": 0.005, "full_scale": 5.5e6, "group": "manifold"}}}"#;
+    let reading = readings_from_json(text).unwrap()[0].reading;
+    let of = |field: Field| reading.accuracy[field as usize].unwrap();
+    let groups = [
+        Field::ReturnDryBulb,
+        Field::SuctionPressure,
+        Field::SupplyDryBulb,
+        Field::ReturnWetBulb,
+        Field::LiquidPressure,
+    ]
+    .map(|field| of(field).group);
+    // By the order in which the words appear; without one, an error of its own.
+    assert_eq!(groups, [1, 2, 1, 0, 2]);
+    assert_relative_eq!(of(Field::SuctionPressure).of_full_scale, 0.005);
+    assert_relative_eq!(of(Field::SuctionPressure).full_scale, 500.0 * 6_894.757, max_relative = 1e-6);
+    // A span of temperatures, not a temperature.
+    assert_relative_eq!(of(Field::ReturnWetBulb).full_scale, 50.0, max_relative = 1e-12);
+    assert_relative_eq!(of(Field::LiquidPressure).full_scale, 5.5e6);
+    // Each reading numbers its own.
+    let two = readings_from_json(
+        r#"[{"uncertainty": {"suction_pressure": {"group": "a"}}}, {"uncertainty": {"suction_pressure": {"group": "b"}}}]"#,
+    );
+    for labelled in two.unwrap() {
+        assert_eq!(labelled.reading.accuracy[Field::SuctionPressure as usize].unwrap().group, 1);
+    }
+}
+
+#[test]
+fn what_is_wrong_in_an_accuracy_is_named() {
+    for (limits, name, code, words) in [
+        ("\"of_full_scale\": 0.01", "of_full_scale", code::OUT_OF_RANGE, "without full_scale: give both"),
+        ("\"full_scale\": 5e6", "full_scale", code::OUT_OF_RANGE, "without of_full_scale: give both"),
+        ("\"full_scale\": 5e6, \"of_full_scale\": 0", "full_scale", code::OUT_OF_RANGE, "without of_full_scale"),
+        ("\"of_full_scale\": 2, \"full_scale\": 5e6", "of_full_scale", code::OUT_OF_RANGE, "outside 0 to 1"),
+        ("\"of_full_scale\": \"1 psi\"", "of_full_scale", code::MALFORMED_TEXT, "a fraction"),
+        ("\"full_scale\": -1", "full_scale", code::OUT_OF_RANGE, "outside 0 to"),
+        ("\"full_scale\": 1e999", "full_scale", code::NOT_FINITE, "finite"),
+        ("\"full_scale\": \"5 degF\"", "full_scale", code::UNKNOWN_UNIT, "psi"),
+        ("\"group\": 1", "group", code::MALFORMED_TEXT, "expected a word"),
+        ("\"group\": \" \"", "group", code::MALFORMED_TEXT, "empty"),
+        ("\"group\": \"a\", \"group\": \"a\"", "group", code::MALFORMED_TEXT, "given twice"),
+        ("\"of_fullscale\": 0.1", "of_fullscale", code::UNKNOWN_FIELD, "nearest is of_full_scale"),
+    ] {
+        let error = refused(&format!("{{\n\"uncertainty\": {{\n\"suction_pressure\": {{\n{limits}}}}}}}"));
+        let path = format!("uncertainty.suction_pressure.{name}");
+        assert_eq!((error.line, error.field.as_deref(), error.code), (4, Some(path.as_str()), code), "{error}");
+        assert!(error.message.contains(words), "{error}");
+    }
+    // What is too small to be meant.
+    let error = refused(r#"{"uncertainty": {"suction_pressure": {"of_full_scale": 1e-12, "full_scale": 5e6}}}"#);
+    assert_eq!((error.field.as_deref(), error.code), (Some("uncertainty.suction_pressure"), code::OUT_OF_RANGE));
+    // Nothing of full scale may be written as zeros.
+    let zeros = r#"{"uncertainty": {"suction_pressure": {"of_full_scale": 0, "full_scale": 0, "absolute": 5}}}"#;
+    assert!(readings_from_json(zeros).is_ok());
+}
+
+#[test]
+fn what_the_unit_did_and_holds_is_a_word() {
+    let text = r#"{"operation": "fan-cycling", "refrigerant_condition": "leak-shifted"}"#;
+    let reading = readings_from_json(text).unwrap()[0].reading;
+    assert_eq!(reading.operation, Some(Operation::FanCycling));
+    assert_eq!(reading.refrigerant_condition, Some(RefrigerantCondition::LeakShifted));
+    for (name, word, nearest) in
+        [("operation", "pulldown", "pull-down"), ("refrigerant_condition", "as-labeled", "as-labelled")]
+    {
+        let error = refused(&format!(r#"{{"{name}": "{word}"}}"#));
+        assert_eq!((error.code, error.field.as_deref()), (code::UNKNOWN_CHOICE, Some(name)));
+        assert!(error.message.contains(&format!("the nearest is {nearest}")), "{error}");
     }
 }
 

@@ -115,6 +115,28 @@ pub const SATLINE_STAGE_LOW: i32 = 1;
 pub const SATLINE_STAGE_HIGH: i32 = 2;
 /// stage: maker charging mode.
 pub const SATLINE_STAGE_MAKER_CHARGING_MODE: i32 = 3;
+/// Choice: what the unit was doing besides its mode; not known when not given.
+pub const SATLINE_CHOICE_OPERATION: i32 = 5;
+/// operation: steady.
+pub const SATLINE_OPERATION_STEADY: i32 = 1;
+/// operation: pull down.
+pub const SATLINE_OPERATION_PULL_DOWN: i32 = 2;
+/// operation: defrost.
+pub const SATLINE_OPERATION_DEFROST: i32 = 3;
+/// operation: fan cycling.
+pub const SATLINE_OPERATION_FAN_CYCLING: i32 = 4;
+/// operation: head pressure control.
+pub const SATLINE_OPERATION_HEAD_PRESSURE_CONTROL: i32 = 5;
+/// Choice: what is known of the refrigerant inside.
+pub const SATLINE_CHOICE_REFRIGERANT_CONDITION: i32 = 6;
+/// refrigerant condition: as labelled.
+pub const SATLINE_REFRIGERANT_CONDITION_AS_LABELLED: i32 = 1;
+/// refrigerant condition: unknown.
+pub const SATLINE_REFRIGERANT_CONDITION_UNKNOWN: i32 = 2;
+/// refrigerant condition: mixed.
+pub const SATLINE_REFRIGERANT_CONDITION_MIXED: i32 = 3;
+/// refrigerant condition: leak shifted.
+pub const SATLINE_REFRIGERANT_CONDITION_LEAK_SHIFTED: i32 = 4;
 /// The charge is low.
 pub const SATLINE_CHARGE_LOW: i32 = 1;
 /// The charge is correct.
@@ -1301,6 +1323,22 @@ pub const SATLINE_HUMIDITY_RATIO_OF_LEAKING_RETURN_AIR_HIGHEST_KG_KG: f64 = 0.2;
 pub const SATLINE_LIMIT_OF_RETURN_LEAKAGE_LOWEST_KG_KG: f64 = 0.0;
 /// The highest accepted limit of return leakage, kg/kg.
 pub const SATLINE_LIMIT_OF_RETURN_LEAKAGE_HIGHEST_KG_KG: f64 = 1.0;
+/// The lowest accepted share of the reading in a limit of error, 1.
+pub const SATLINE_SHARE_OF_THE_READING_IN_A_LIMIT_OF_ERROR_LOWEST_1: f64 = 0.0;
+/// The highest accepted share of the reading in a limit of error, 1.
+pub const SATLINE_SHARE_OF_THE_READING_IN_A_LIMIT_OF_ERROR_HIGHEST_1: f64 = 1.0;
+/// The lowest accepted share of full scale in a limit of error, 1.
+pub const SATLINE_SHARE_OF_FULL_SCALE_IN_A_LIMIT_OF_ERROR_LOWEST_1: f64 = 1e-9;
+/// The highest accepted share of full scale in a limit of error, 1.
+pub const SATLINE_SHARE_OF_FULL_SCALE_IN_A_LIMIT_OF_ERROR_HIGHEST_1: f64 = 1.0;
+/// The lowest accepted full scale of the instrument, of the field.
+pub const SATLINE_FULL_SCALE_OF_THE_INSTRUMENT_LOWEST_OF_THE_FIELD: f64 = 1e-6;
+/// The highest accepted full scale of the instrument, of the field.
+pub const SATLINE_FULL_SCALE_OF_THE_INSTRUMENT_HIGHEST_OF_THE_FIELD: f64 = 1000000000.0;
+/// The lowest accepted limit of error, of the field.
+pub const SATLINE_LIMIT_OF_ERROR_LOWEST_OF_THE_FIELD: f64 = 0.0;
+/// The highest accepted limit of error, of the field.
+pub const SATLINE_LIMIT_OF_ERROR_HIGHEST_OF_THE_FIELD: f64 = 1000000000.0;
 /// The lowest accepted tolerance of a target, of the target.
 pub const SATLINE_TOLERANCE_OF_A_TARGET_LOWEST_OF_THE_TARGET: f64 = 0.0;
 /// The highest accepted tolerance of a target, of the target.

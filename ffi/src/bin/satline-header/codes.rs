@@ -7,7 +7,7 @@ use satline::diagnosis::{
 use satline::lineset::{
     ChargeAction, ChargeAdvice, ChargeCaution, Fitting, LineAdvice, LineCaution, LinePhase, Temper, VaporDuty,
 };
-use satline::reading::{Compressor, Metering, MeteringPlace, Mode, Stage};
+use satline::reading::{Compressor, Metering, MeteringPlace, Mode, Operation, RefrigerantCondition, Stage};
 use satline::safety;
 use satline::visit::airflow::{AirflowCaution, LimitOutcome};
 use satline::visit::grid::GridGap;
@@ -41,6 +41,8 @@ pub fn write() -> String {
     choice!(2, "mode", Mode, "Choice: what the unit is doing; cooling when not given.");
     choice!(3, "compressor", Compressor, "Choice: the compressor's kind; single-speed when not given.");
     choice!(4, "stage", Stage, "Choice: the stage in which the compressor ran.");
+    choice!(5, "operation", Operation, "Choice: what the unit was doing besides its mode; not known when not given.");
+    choice!(6, "refrigerant_condition", RefrigerantCondition, "Choice: what is known of the refrigerant inside.");
     macro_rules! answers {
         ($($kind:ident $name:literal;)*) => {$(
             for answer in $kind::ALL {

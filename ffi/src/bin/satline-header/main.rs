@@ -28,6 +28,7 @@ const SOURCES: &[&str] = &[
     "saturation.rs",
     "target.rs",
     "reading.rs",
+    "accuracies.rs",
     "finding.rs",
     "evidence.rs",
     "diagnosis.rs",
