@@ -2967,6 +2967,10 @@ typedef struct satline_diagnosis_options {
   // baseline_count readings of the same unit with the same refrigerant, taken when it was known to be healthy; null
   // when there is none. Readings taken in heating, or with another metering device, are passed over.
   const struct satline_reading *baseline;
+  // Accuracies of the reading's instruments; null for those that the verification protocol asks for.
+  const struct satline_accuracies *accuracies;
+  // Accuracies of the instruments of all baseline readings, likewise.
+  const struct satline_accuracies *baseline_accuracies;
   // Memory to work in: work_words 8-byte words, at least SATLINE_DIAGNOSIS_WORDS and SATLINE_BASELINE_WORDS more for
   // each baseline reading. Nothing is kept in it between calls, and it need not be cleared. Null, with 0 words: the
   // diagnosis works on its stack, and can have no baseline.
@@ -5677,13 +5681,13 @@ int32_t satline_diagnosis_options_init(struct satline_diagnosis_options *options
 // finding is that of satline_diagnose. The result is an aid to a licensed technician; read its cautions.
 //
 // options: null for the defaults. evidence: null where only the finding is asked for. The options' memory to work in
-// must not overlap any other argument. Only reads options and their baseline, so that calls at once may share these,
-// but not the memory to work in.
+// must not overlap any other argument. Options and what they point at are only read, so that calls at once may share
+// them; the memory to work in is written, and they may not share that.
 //
 // Status: SATLINE_STATUS_NULL_POINTER (also a baseline without memory to work in), SATLINE_STATUS_BAD_STRUCT_SIZE (a
 // structure not initialised, reserved not 0, or too few words to work in), SATLINE_STATUS_VERSION_MISMATCH,
-// SATLINE_STATUS_OUT_OF_RANGE (too many baseline readings; a weight; a value), SATLINE_STATUS_NOT_FINITE,
-// SATLINE_STATUS_UNKNOWN_CHOICE (edition, role, a weight of no cause; a choice of a reading),
+// SATLINE_STATUS_OUT_OF_RANGE (too many baseline readings; a weight, an accuracy, a field), SATLINE_STATUS_NOT_FINITE,
+// SATLINE_STATUS_UNKNOWN_CHOICE (edition, role, a weight of no cause, a choice of a reading),
 // SATLINE_STATUS_UNKNOWN_FIELD.
 int32_t satline_diagnose_with(const struct satline_refrigerant *refrigerant,
                               const struct satline_reading *reading,

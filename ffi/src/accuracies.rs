@@ -89,7 +89,6 @@ impl Accuracies {
 
     /// Gives a core reading its accuracies. The caller may have written the structure without our functions, so
     /// everything is checked again.
-    #[cfg_attr(not(test), expect(dead_code, reason = "for a diagnosis that is given accuracies"))]
     pub(crate) fn fill(&self, reading: &mut satline::Reading) -> Answer<()> {
         if self.struct_size != Self::SIZE || self.reserved != 0 {
             return Err(SATLINE_STATUS_BAD_STRUCT_SIZE);

@@ -21,6 +21,7 @@ mod catalogue;
 mod coil;
 mod cylinder;
 mod diagnosis;
+mod diagnosis_options;
 mod evacuation;
 mod evidence;
 mod finding;

@@ -31,6 +31,7 @@ const SOURCES: &[&str] = &[
     "accuracies.rs",
     "finding.rs",
     "evidence.rs",
+    "diagnosis_options.rs",
     "diagnosis.rs",
     "standing.rs",
     "safety.rs",
