@@ -17,15 +17,18 @@
  *
  * Stack. On a Cortex-M4 (32-bit, doubles in software) functions use less than so many bytes, which tests/firmware/run
  * measures and holds:
+ *  10240  satline_diagnose_with on its stack
  *   5120  satline_diagnose
+ *   4096  satline_diagnose_with, given memory to work in
  *   3072  satline_coil_...
  *   2048  satline_decay_judge
  *   1536  satline_standing_check, satline_moist_air_...
  *   1280  rooms, recovery levels and cautions; airflow by pressure, charts and performance; the charge by the
  *         scale, leaks and recovery
  *    512  every other function of pressures and temperatures
- * satline_refrigerant_matches is for hosts: it carries every refrigerant. A reading takes 560 bytes and a finding 1720
- * more, wherever the caller keeps them. On a 64-bit host the functions of full refrigerants use less than 32768 bytes;
+ * satline_refrigerant_matches is for hosts: it carries every refrigerant. A reading takes 560 bytes, a finding 1720, its
+ * evidence 2064, accuracies 3088, a diagnosis 6656 to work in and 2560 more for each baseline reading, wherever the
+ * caller keeps them. On a 64-bit host the functions of full refrigerants use less than 32768 bytes;
  * tests/c/run holds that.
  *
  * Safety. A result is an aid, not a permission. Refrigerant is under pressure, some of it burns, and a unit carries

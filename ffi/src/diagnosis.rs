@@ -60,6 +60,17 @@ fn convert<'a>(
     Ok(place)
 }
 
+/// Diagnoses where the finding is to stand. Not inlined, so that the compiler sees that nothing else refers to that place,
+/// and has the finding written there rather than on the stack first.
+#[inline(never)]
+fn diagnose_into<'a>(
+    place: &'a mut MaybeUninit<diagnosis::Finding>,
+    reading: &satline::Reading,
+    options: &Options,
+) -> &'a diagnosis::Finding {
+    place.write(diagnosis::diagnose_with(reading, options))
+}
+
 impl<'a> Work<'a> {
     /// The caller's memory, divided; none where there is none and the stack is to be used.
     ///
@@ -97,7 +108,7 @@ impl<'a> Work<'a> {
         // SAFETY: so many of the first have just been written.
         let baseline = unsafe { core::slice::from_raw_parts(baseline.as_ptr().cast(), converted) };
         let options = Options { protocol: question.protocol, baseline, priors: question.priors };
-        Ok(finding.write(diagnosis::diagnose_with(reading, &options)))
+        Ok(diagnose_into(finding, reading, &options))
     }
 }
 

@@ -1,10 +1,9 @@
 //! What a diagnosis is told besides the reading, in C: a plain structure that the caller owns.
 
 use crate::accuracies::Accuracies;
-use crate::answer::{Answer, answer, status};
+use crate::answer::{Answer, emptied, status};
 use crate::generated::codes::{
-    SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER, SATLINE_STATUS_OUT_OF_RANGE,
-    SATLINE_STATUS_UNKNOWN_CHOICE,
+    SATLINE_STATUS_NULL_POINTER, SATLINE_STATUS_OUT_OF_RANGE, SATLINE_STATUS_UNKNOWN_CHOICE,
 };
 use crate::reading::Reading;
 use satline::charge::{Edition, Protocol, Role};
@@ -132,13 +131,6 @@ impl DiagnosisOptions {
 /// Status: SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn satline_diagnosis_options_init(options: *mut DiagnosisOptions, struct_size: u32) -> i32 {
-    let fresh = || {
-        if struct_size == DiagnosisOptions::SIZE {
-            Ok(DiagnosisOptions::DEFAULT)
-        } else {
-            Err(SATLINE_STATUS_BAD_STRUCT_SIZE)
-        }
-    };
-    // SAFETY: the header asks for a pointer that may be written for struct_size bytes.
-    unsafe { answer(options, fresh) }
+    // SAFETY: the header asks for a pointer that may be written for struct_size bytes; zeros are one of these.
+    unsafe { emptied(options, struct_size) }
 }

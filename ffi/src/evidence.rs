@@ -1,6 +1,6 @@
 //! What stands behind a finding, in C: a plain structure that the caller owns.
 
-use crate::answer::{Answer, answer};
+use crate::answer::{Answer, emptied};
 use crate::generated::codes::SATLINE_STATUS_BAD_STRUCT_SIZE;
 use satline::diagnosis::{self, FEATURE_COUNT, HYPOTHESES_MAX, PRECONDITION_COUNT};
 
@@ -193,21 +193,6 @@ fn list<T: Copy, U: Into<T>>(places: &mut [T], mut items: impl Iterator<Item = U
 impl Evidence {
     const SIZE: u32 = size_of::<Self>() as u32;
 
-    const EMPTY: Self = Self {
-        struct_size: Self::SIZE,
-        precondition_count: 0,
-        feature_count: 0,
-        hypothesis_count: 0,
-        stands: 0,
-        causes: 0,
-        conclusion: 0,
-        fits: 0,
-        amount: ChargeAmount::NONE,
-        precondition: [Precondition::NONE; SATLINE_EVIDENCE_PRECONDITIONS],
-        feature: [Feature::NONE; SATLINE_EVIDENCE_FEATURES],
-        hypothesis: [Hypothesis::NONE; SATLINE_EVIDENCE_HYPOTHESES],
-    };
-
     /// Writes a core finding over this one, place by place: a whole new one would double the stack.
     pub(crate) fn fill(&mut self, finding: &diagnosis::Finding) {
         self.precondition_count = list(&mut self.precondition, finding.preconditions.iter(), Precondition::NONE);
@@ -238,8 +223,6 @@ impl Evidence {
 /// Status: SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn satline_evidence_init(evidence: *mut Evidence, struct_size: u32) -> i32 {
-    let empty =
-        || if struct_size == Evidence::SIZE { Ok(Evidence::EMPTY) } else { Err(SATLINE_STATUS_BAD_STRUCT_SIZE) };
-    // SAFETY: the header asks for a pointer that may be written for struct_size bytes.
-    unsafe { answer(evidence, empty) }
+    // SAFETY: the header asks for a pointer that may be written for struct_size bytes; zeros are one of these.
+    unsafe { emptied(evidence, struct_size) }
 }
