@@ -17,6 +17,17 @@ class Reading:
 
     Every field is given by name, in SI, with the unit in the name; all pressures are absolute. A field that cannot be
     right raises an exception that names it. A reading cannot be changed; dataclasses.replace makes a changed one.
+
+    >>> import satline
+    >>> gauge = {"of_full_scale": 0.005, "full_scale": 5.5e6, "group": "manifold"}
+    >>> reading = satline.Reading(
+    ...     refrigerant="r410a",
+    ...     suction_pressure_pa=9e5,
+    ...     operation="steady",
+    ...     uncertainty={"suction_pressure_pa": gauge, "liquid_pressure_pa": gauge},
+    ... )
+    >>> reading.refrigerant, reading.operation
+    ('R-410A', 'steady')
     """
 
     label: str | None = None
@@ -33,6 +44,10 @@ class Reading:
     """The compressor's kind; single-speed when not given."""
     stage: Literal["low", "high", "maker-charging-mode"] | None = None
     """The stage or mode in which it ran."""
+    operation: Literal["steady", "pull-down", "defrost", "fan-cycling", "head-pressure-control"] | None = None
+    """What it was doing besides its mode; not known when not given."""
+    refrigerant_condition: Literal["as-labelled", "unknown", "mixed", "leak-shifted"] | None = None
+    """What is known of the refrigerant inside; a blend that leaked as vapour has shifted."""
     outdoor_dry_bulb_k: float | None = None
     """Dry bulb of the air entering the outdoor coil."""
     condenser_leaving_dry_bulb_k: float | None = None
@@ -83,11 +98,13 @@ class Reading:
     """The maker's target subcooling, where there is one."""
     target_approach_k: float | None = None
     """The maker's target approach (liquid line minus outdoor air), where there is one."""
-    uncertainty: Mapping[str, Mapping[str, float]] | None = dataclasses.field(default=None, hash=False)
-    """Limits of error by field: of_reading (a fraction), absolute and resolution (in the field's unit).
+    uncertainty: Mapping[str, Mapping[str, float | str]] | None = dataclasses.field(default=None, hash=False)
+    """Limits of error by field: of_reading (a fraction), of_full_scale (a fraction) with full_scale (the span of the
+    instrument's range), absolute and resolution (the step shown, half of it is added), in the field's unit.
 
     They add up; dividing the sum by the square root of 3 makes it one standard uncertainty. Fields without an entry take
-    the accuracy that the verification protocol asks of instruments.
+    the accuracy that the verification protocol asks of instruments. group is any word: channels with the same word share
+    one error, all but the step shown, such as both gauges of one manifold that were zeroed against the same reference.
     """
 
     def __post_init__(self) -> None:

@@ -187,7 +187,7 @@ class Moment:
 
 
 def make_reading(
-    nameplate: Nameplate, fields: dict[str, float], uncertainty: dict[str, dict[str, float]]
+    nameplate: Nameplate, fields: dict[str, float], uncertainty: dict[str, dict[str, float | str]]
 ) -> Reading:
     """A reading of what instruments show, with what the label says."""
     known: dict[str, Any] = {**nameplate._asdict(), **fields}

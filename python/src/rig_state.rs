@@ -79,6 +79,14 @@ pub fn reading<'py>(py: Python<'py>, reading: &Reading) -> PyResult<(Bound<'py, 
             limits.set_item("of_reading", accuracy.of_reading)?;
             limits.set_item("absolute", accuracy.absolute)?;
             limits.set_item("resolution", accuracy.resolution)?;
+            // Both or neither.
+            if accuracy.of_full_scale > 0.0 {
+                limits.set_item("of_full_scale", accuracy.of_full_scale)?;
+                limits.set_item("full_scale", accuracy.full_scale)?;
+            }
+            if accuracy.group != 0 {
+                limits.set_item("group", format!("group {}", accuracy.group))?;
+            }
             uncertainty.set_item(field.name(), limits)?;
         }
     }

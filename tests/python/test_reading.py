@@ -18,6 +18,8 @@ WORDS = {
     "mode": ["cooling", "heating"],
     "compressor": ["single-speed", "two-stage", "variable"],
     "stage": ["low", "high", "maker-charging-mode"],
+    "operation": ["steady", "pull-down", "defrost", "fan-cycling", "head-pressure-control"],
+    "refrigerant_condition": ["as-labelled", "unknown", "mixed", "leak-shifted"],
 }
 BESIDES = {"label", "refrigerant", "uncertainty"}
 
@@ -87,6 +89,25 @@ def test_uncertainty():
             satline.Reading(uncertainty=bad)
 
 
+def test_full_scale_and_groups():
+    gauge = {"of_full_scale": 0.005, "full_scale": 5.5e6, "resolution": 689.5, "group": "manifold"}
+    limits = {"suction_pressure_pa": gauge, "liquid_pressure_pa": {**gauge, "full_scale": np.float64(5.5e6)}}
+    reading = satline.Reading(uncertainty=limits)
+    assert reading.uncertainty == limits
+    assert satline.Reading(**reading.to_mapping()) == reading
+    for changed, error, words in [
+        ({"full_scale": None}, satline.OutOfRangeError, "of_full_scale without full_scale"),
+        ({"of_full_scale": None}, satline.OutOfRangeError, "full_scale without of_full_scale"),
+        ({"of_full_scale": 1.5}, satline.OutOfRangeError, "outside 0 to 1"),
+        ({"full_scale": math.nan}, satline.NotFiniteError, "full_scale"),
+        ({"group": 1}, satline.MalformedTextError, "a word"),
+        ({"group": ""}, satline.MalformedTextError, "empty"),
+    ]:
+        merged = {name: value for name, value in {**gauge, **changed}.items() if value is not None}
+        with pytest.raises(error, match=words):
+            satline.Reading(uncertainty={"suction_pressure_pa": merged})
+
+
 def test_accuracy_reaches_the_finding():
     def superheat(**limits):
         reading = satline.Reading(
@@ -103,6 +124,8 @@ def test_accuracy_reaches_the_finding():
     r410a = satline.refrigerant("R-410A")
     slope = (r410a.dew_temperature_k(9.01e5) - r410a.dew_temperature_k(8.99e5)) / 2e3
     assert superheat(absolute=1000.0) == pytest.approx(1000.0 / math.sqrt(3) * slope, rel=1e-4)
+    # A share of full scale is an absolute limit, whatever the reading.
+    assert superheat(of_full_scale=0.001, full_scale=1e6) == pytest.approx(superheat(absolute=1000.0), rel=1e-12)
 
 
 def test_it_cannot_be_changed_but_replaced():

@@ -1,8 +1,10 @@
 //! Shared helpers of the checks.
 
 pub mod estimate;
+pub mod commission;
 pub mod fleet;
 pub mod measured;
+pub mod signatures;
 pub mod vectors;
 
 use satline::eos::Model;

@@ -2,7 +2,7 @@
 
 use approx::assert_relative_eq;
 use satline::Error;
-use satline::eos::{End, Mixture, Phase, model};
+use satline::eos::{End, Fixed, Mixture, Phase, model};
 
 fn pure(model: &'static satline::eos::Model) -> Mixture {
     Mixture::of(model).unwrap()
@@ -24,6 +24,32 @@ fn temperatures(mixture: &Mixture, count: u32) -> Vec<f64> {
         low = SPLITS_BELOW.1;
     }
     (0..=count).map(|index| low + (high - low) * f64::from(index) / f64::from(count)).collect()
+}
+
+/// Whatever liquid forms from a vapour, at the dew point none has formed before: along the line pressure never falls as
+/// temperature rises, which it would where the line changes to a liquid that forms earlier, and the point is the end of
+/// the two phases that are followed from the bubble point. A quarter kelvin apart where blends with pentanes have a second,
+/// supersaturated line.
+#[test]
+fn the_first_liquid_forms_at_the_dew_point() {
+    for mixture in every().filter(|mixture| mixture.count() > 1) {
+        let name = mixture.model().identity.designation;
+        let (mut low, high) = (mixture.lowest_temperature(), 0.6 * mixture.critical_point().unwrap().temperature);
+        if name == SPLITS_BELOW.0 {
+            low = SPLITS_BELOW.1;
+        }
+        let step = if ["R-403B", "R-437A", "R-438A"].contains(&name) { 0.25 } else { 2.0 };
+        let (mut temperature, mut before) = (low, 0.0);
+        while temperature < high {
+            let dew = mixture.at_temperature(End::Dew, temperature).unwrap();
+            assert!(dew.pressure > before, "{name} {temperature}: {} after {before}", dew.pressure);
+            let back = mixture.at_pressure(End::Dew, dew.pressure).unwrap().temperature;
+            assert!((back - temperature).abs() < 1e-7, "{name} {temperature}: {back}");
+            let halfway = mixture.two_phase(Fixed::Temperature(temperature), 0.5).unwrap();
+            assert!(halfway.pressure > dew.pressure * (1.0 - 1e-9), "{name} {temperature}: {halfway:?} {dew:?}");
+            (before, temperature) = (dew.pressure, temperature + step);
+        }
+    }
 }
 
 /// Values printed in the papers and handbooks, all from memory: the tolerance is half of the last digit printed, or the

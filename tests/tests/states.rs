@@ -469,6 +469,47 @@ fn comes_back(properties: &Properties, state: &State) {
     }
 }
 
+/// Far below the critical temperature, where the bubble point of the same pressure lies below the lowest temperature, two
+/// phases are found from there up to the dew point, and colder ones are refused with what is reached.
+#[test]
+fn two_phases_without_a_bubble_point() {
+    // R-438A and R-437A: a liquid mostly of their pentanes would seem to form before the one that really does.
+    for model in [&model::R438A, &model::R437A, &model::R407C, &model::R470A] {
+        let properties = properties(model);
+        let mixture = properties.mixture();
+        let lowest = mixture.lowest_temperature();
+        for (above, quality) in
+            [(1.28, 0.82), (0.0, 0.3), (0.0, 0.82), (0.0, 0.999), (1e-7, 0.6), (0.01, 0.999), (0.48, 0.2), (3.0, 0.95)]
+        {
+            let state = at_tq(&properties, lowest + above, quality).unwrap();
+            let (pressure, name) = (state.pressure, model.identity.designation);
+            comes_back(&properties, &state);
+            if mixture.at_temperature(End::Bubble, lowest).unwrap().pressure <= pressure {
+                continue;
+            }
+            assert!(mixture.at_pressure(End::Bubble, pressure).is_err(), "{name}");
+            assert!(mixture.at_pressure(End::Dew, pressure).unwrap().temperature > lowest + above, "{name}");
+            // At this pressure the lowest values are those at the lowest temperature, and nothing lies below them.
+            let check = |found: Result<State, Error>, at: &dyn Fn(f64) -> Result<State, Error>, step: f64| {
+                let Err(Error::OutOfRange { quantity, lower, upper, .. }) = found else { panic!("{name}: {found:?}") };
+                assert!(quantity.ends_with("at this pressure") && upper > lower);
+                let coldest = at(lower + step).unwrap();
+                assert!((coldest.temperature - lowest).abs() < 1e-4, "{name} {coldest:?}");
+                assert_eq!(coldest.phase, PhaseKind::TwoPhase);
+                assert!(matches!(at(lower - step), Err(Error::OutOfRange { .. })), "{name} {above} {quality}");
+                lower
+            };
+            let at = |enthalpy| at_ph(&properties, pressure, enthalpy);
+            let enthalpy = check(at(-2e6), &at, 0.05);
+            let at = |entropy| at_ps(&properties, pressure, entropy);
+            let entropy = check(at(-2e4), &at, 3e-4);
+            if above == 0.0 {
+                assert!((enthalpy - state.enthalpy).abs() < 1e-4 && (entropy - state.entropy).abs() < 1e-6, "{name}");
+            }
+        }
+    }
+}
+
 proptest! {
     #![proptest_config(ProptestConfig::with_cases(
         std::env::var("PROPTEST_CASES").ok().and_then(|cases| cases.parse().ok()).unwrap_or(600)

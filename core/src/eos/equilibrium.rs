@@ -84,6 +84,11 @@ const LONGEST_DENSITY_STEP: f64 = 0.4;
 const LONGEST_TEMPERATURE_STEP: f64 = 0.05;
 /// A step below this is the last: convergence is quadratic, so the next would be lost in rounding.
 const LAST_STEP: f64 = 1e-8;
+/// Share of the estimated critical temperature below which a liquid of some blends would split into two. The warmest
+/// dew point of any refrigerant with a second liquid lies at 0.525; a test looks for others.
+const MAY_SPLIT_BELOW: f64 = 0.55;
+/// Relative difference below which two solutions are the same point.
+const SAME_POINT: f64 = 1e-6;
 
 impl Mixture {
     /// Bubble or dew point at a temperature in K.
@@ -152,7 +157,7 @@ impl Mixture {
             let arrived = distance.abs() <= longest;
             let next = if arrived { pressure } else { here.pressure * math::exp(longest.copysign(distance)) };
             match self.newton(end, Given::Pressure(next), &here) {
-                Some(found) if arrived => return Ok(found),
+                Some(found) if arrived => return Ok(self.of_first_liquid(end, Given::Pressure(pressure), found)),
                 Some(found) => here = found,
                 None => longest *= 0.5,
             }
@@ -174,7 +179,7 @@ impl Mixture {
             return Ok(found.at(end, temperature));
         }
         if let Some(found) = estimate::start(self, end, temperature).and_then(|start| self.newton(end, given, &start)) {
-            return Ok(found);
+            return Ok(self.of_first_liquid(end, given, found));
         }
         // Elsewhere on the line an estimate may do better; from there it is followed to the temperature wanted.
         let critical = estimate::critical_temperature(self);
@@ -185,10 +190,46 @@ impl Mixture {
                 continue;
             };
             if let Some(found) = self.follow_from(end, start, temperature) {
-                return Ok(found);
+                return Ok(self.of_first_liquid(end, given, found));
             }
         }
         Err(failed)
+    }
+
+    /// Of several liquids that stand with a blend's vapour the one that forms first, at the lowest pressure or the
+    /// highest temperature; with any other the vapour is supersaturated.
+    ///
+    /// Far below the critical temperature a few per cent of a hydrocarbon are too many for the liquid of the other
+    /// components, and Raoult's law may lead to a liquid that is mostly that hydrocarbon. A point found stays as it is
+    /// unless another liquid comes before it.
+    fn of_first_liquid(&self, end: End, given: Given, found: Equilibrium) -> Equilibrium {
+        if end == End::Bubble
+            || self.count() == 1
+            || found.temperature > MAY_SPLIT_BELOW * estimate::critical_temperature(self)
+        {
+            return found;
+        }
+        let Some(raoult) = estimate::start(self, end, found.temperature) else { return found };
+        let here = Given::Temperature(found.temperature);
+        let mut first = found;
+        // Every liquid is mostly one of the components.
+        for (most, fluid) in self.model().fluids.iter().enumerate() {
+            let density = 1.0 / estimate::liquid_volume(fluid, found.temperature);
+            let mut start = raoult;
+            for (index, (partial, fraction)) in
+                start.incipient_densities.iter_mut().zip(self.mole_fractions).enumerate()
+            {
+                *partial = density * (0.1 * fraction + if index == most { 0.9 } else { 0.0 });
+            }
+            let Some(other) = self.newton(end, here, &start) else { continue };
+            if other.pressure < first.pressure * (1.0 - SAME_POINT) {
+                first = other;
+            }
+        }
+        match given {
+            Given::Pressure(_) if first.pressure < found.pressure => self.newton(end, given, &first).unwrap_or(found),
+            _ => first,
+        }
     }
 
     /// Along the line from a point on it to a temperature, in steps that are halved where one fails.

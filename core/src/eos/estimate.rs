@@ -16,7 +16,7 @@ fn vapor_pressure(fluid: &PureFluid, temperature: f64) -> f64 {
 }
 
 /// Rackett's saturated liquid volume, m³/mol.
-fn liquid_volume(fluid: &PureFluid, temperature: f64) -> f64 {
+pub(super) fn liquid_volume(fluid: &PureFluid, temperature: f64) -> f64 {
     let reduced = (temperature / fluid.critical_temperature).min(0.99);
     let volume = 1.0 / fluid.reducing_density;
     let compressibility = fluid.critical_pressure * volume / (fluid.gas_constant * fluid.critical_temperature);

@@ -21,6 +21,9 @@ const MOST_STEPS: usize = 200;
 const LAST_STEP: f64 = 1e-9;
 /// How nearly, as a share of the way across the two-phase region, the wanted value is met.
 const QUALITY_TOLERANCE: f64 = 1e-13;
+/// What rounding may take from a quality at the lowest temperature: there a blend's temperature falls by less than
+/// 1e-6 K over it.
+const ROUNDING_OF_QUALITY: f64 = 1e-8;
 
 /// What is known besides the pressure.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -128,13 +131,7 @@ impl Properties {
         match bubble {
             Some(Tip { saturated: Some(bubble_point), .. }) => search.two_phases(search.share(&bubble_point), high),
             Some(_) => Err(search.too_near()),
-            None => {
-                let coldest = search.coldest(lowest)?;
-                if coldest.value > wanted {
-                    return Err(search.refuse(coldest.value, search.reached(highest)));
-                }
-                search.two_phases(coldest, high)
-            }
+            None => search.above_the_coldest(lowest, highest, high),
         }
     }
 }
@@ -323,26 +320,54 @@ impl Search<'_> {
     }
 
     /// The two phases at this pressure and the lowest temperature, between its bubble and dew pressures.
-    fn coldest(&self, lowest: f64) -> Result<Share, Error> {
+    fn coldest(&self, lowest: f64) -> Result<TwoPhase, Error> {
         let mixture = self.properties.mixture();
-        let (mut low, mut high) = (0.0, 1.0);
-        let mut here = mixture.two_phase(Fixed::Temperature(lowest), 1.0)?;
+        let fixed = Fixed::Temperature(lowest);
+        let wanted = math::ln(self.pressure);
+        let above = |point: &TwoPhase| math::ln(point.pressure) - wanted;
+        let (bubble, dew) = (mixture.saturated_end(fixed, End::Bubble)?, mixture.saturated_end(fixed, End::Dew)?);
+        // Pressure falls as the more volatile components leave the liquid. (Quality, how far the pressure is above.)
+        let (mut low, mut high) = ((0.0, above(&bubble)), (1.0, above(&dew)));
+        let mut here = dew;
         for _ in 0..MOST_STEPS {
-            let middle = 0.5 * (low + high);
-            here = mixture.two_phase(Fixed::Temperature(lowest), middle)?;
-            // Pressure falls as the more volatile components leave the liquid.
-            if here.pressure > self.pressure {
-                low = middle
-            } else {
-                high = middle
+            // At its end a bracket of rounding alone: the dew point itself stands at this pressure.
+            if high.1 >= 0.0 || high.0 - low.0 <= QUALITY_TOLERANCE {
+                return Ok(here);
             }
-            if high - low < 1e-6 {
-                break;
+            let secant = low.0 + (high.0 - low.0) * low.1 / (low.1 - high.1);
+            let quality = if secant > low.0 && secant < high.0 { secant } else { 0.5 * (low.0 + high.0) };
+            here = match mixture.two_phase_from(&here, fixed, quality) {
+                Some(found) => found,
+                None => mixture.two_phase(fixed, quality)?,
+            };
+            let excess = above(&here);
+            if excess.abs() < QUALITY_TOLERANCE {
+                return Ok(here);
+            }
+            // The end that stays counts half from the second time on, so that the other comes near, too.
+            if excess > 0.0 {
+                low = (quality, excess);
+                high.1 *= 0.5;
+            } else {
+                high = (quality, excess);
+                low.1 *= 0.5;
             }
         }
-        // On the warm side of the lowest temperature, by no more than that step in quality.
-        let found = mixture.two_phase_from(&here, Fixed::Pressure(self.pressure), high).ok_or(self.failed())?;
-        Ok(self.share(&found))
+        Err(self.failed())
+    }
+
+    /// Two phases between the lowest temperature, at which some liquid is left, and the dew point.
+    fn above_the_coldest(&self, lowest: f64, highest: f64, dew: Share) -> Result<State, Error> {
+        let coldest = self.coldest(lowest)?;
+        // The limit itself must be accepted whatever its rounding.
+        let quality = (coldest.quality - ROUNDING_OF_QUALITY).max(0.0);
+        let mixture = self.properties.mixture();
+        let colder = mixture.two_phase_from(&coldest, Fixed::Pressure(self.pressure), quality).ok_or(self.failed())?;
+        let colder = self.share(&colder);
+        if self.wanted < colder.value {
+            return Err(self.refuse(self.share(&coldest).value, self.reached(highest)));
+        }
+        self.two_phases(colder, dew)
     }
 
     /// Quality between two points of the isobar; of a pure fluid directly.

@@ -84,7 +84,8 @@ impl Properties {
     /// The state at two known properties.
     ///
     /// Temperatures reach from the highest of the components' lowest (freezing) temperatures to the lowest of their
-    /// highest; pressures to the lowest of their highest.
+    /// highest; pressures to the lowest of their highest. At a pressure whose bubble point lies below the lowest temperature,
+    /// two phases are given from there up to the dew point.
     ///
     /// # Errors
     /// [`Error::OutOfRange`] naming quantity and limits: a value outside the equations' range; a temperature and
