@@ -5681,7 +5681,8 @@ int32_t satline_diagnosis_options_init(struct satline_diagnosis_options *options
                                        uint32_t struct_size);
 
 // Judges a reading with all that is known besides, and gives what stands behind the finding. With null options the
-// finding is that of satline_diagnose. The result is an aid to a licensed technician; read its cautions.
+// finding is that of satline_diagnose. The result is an aid to a licensed technician; read its cautions. A whole program:
+// ffi/examples/diagnosis.c.
 //
 // options: null for the defaults. evidence: null where only the finding is asked for. The options' memory to work in
 // must not overlap any other argument. Options and what they point at are only read, so that calls at once may share

@@ -60,17 +60,6 @@ fn convert<'a>(
     Ok(place)
 }
 
-/// Diagnoses where the finding is to stand. Not inlined, so that the compiler sees that nothing else refers to that place,
-/// and has the finding written there rather than on the stack first.
-#[inline(never)]
-fn diagnose_into<'a>(
-    place: &'a mut MaybeUninit<diagnosis::Finding>,
-    reading: &satline::Reading,
-    options: &Options,
-) -> &'a diagnosis::Finding {
-    place.write(diagnosis::diagnose_with(reading, options))
-}
-
 impl<'a> Work<'a> {
     /// The caller's memory, divided; none where there is none and the stack is to be used.
     ///
@@ -108,7 +97,7 @@ impl<'a> Work<'a> {
         // SAFETY: so many of the first have just been written.
         let baseline = unsafe { core::slice::from_raw_parts(baseline.as_ptr().cast(), converted) };
         let options = Options { protocol: question.protocol, baseline, priors: question.priors };
-        Ok(diagnose_into(finding, reading, &options))
+        Ok(finding.write(diagnosis::diagnose_with(reading, &options)))
     }
 }
 
@@ -130,7 +119,8 @@ fn judge_on_stack(question: &Question, finding: &mut Finding, evidence: Option<&
 }
 
 /// Judges a reading with all that is known besides, and gives what stands behind the finding. With null options the
-/// finding is that of satline_diagnose. The result is an aid to a licensed technician; read its cautions.
+/// finding is that of satline_diagnose. The result is an aid to a licensed technician; read its cautions. A whole program:
+/// ffi/examples/diagnosis.c.
 ///
 /// options: null for the defaults. evidence: null where only the finding is asked for. The options' memory to work in
 /// must not overlap any other argument. Options and what they point at are only read, so that calls at once may share

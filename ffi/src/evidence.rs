@@ -226,3 +226,79 @@ pub unsafe extern "C" fn satline_evidence_init(evidence: *mut Evidence, struct_s
     // SAFETY: the header asks for a pointer that may be written for struct_size bytes; zeros are one of these.
     unsafe { emptied(evidence, struct_size) }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use satline::diagnosis::{
+        Cause, CauseSet, Conclusion, ConclusionReason, FeatureName, Source, ValueBound, diagnose,
+    };
+    use std::vec::Vec;
+
+    fn empty() -> Evidence {
+        let mut evidence = core::mem::MaybeUninit::uninit();
+        // SAFETY: a variable of ours, initialised by the call.
+        unsafe {
+            assert_eq!(satline_evidence_init(evidence.as_mut_ptr(), Evidence::SIZE), 0);
+            evidence.assume_init()
+        }
+    }
+
+    #[test]
+    fn conclusion_and_amount_arrive_whatever_they_are() {
+        let mut finding = diagnose(&satline::Reading::default());
+        let amount = diagnosis::ChargeAmount {
+            share: 0.12,
+            standard_uncertainty: 0.03,
+            lowest: 0.07,
+            highest: 0.17,
+            mass_kg: None,
+            bound: ValueBound::AtLeast,
+        };
+        let pair = CauseSet::two(Cause::Undercharge, Cause::NonCondensables);
+        let mut evidence = empty();
+        for (causes, bits) in [(Some(pair), 1 << 1 | 1 << 7), (Some(CauseSet::HEALTHY), 0), (None, 0)] {
+            finding.conclusion = Conclusion { causes, reason: ConclusionReason::TooClose };
+            for (mass_kg, given) in [(Some(0.4), 3), (None, 1)] {
+                finding.amount = Some(diagnosis::ChargeAmount { mass_kg, ..amount });
+                finding.fits = mass_kg.is_some();
+                evidence.fill(&finding);
+                assert_eq!((evidence.stands, evidence.causes), (causes.is_some().into(), bits));
+                assert_eq!((evidence.conclusion, evidence.fits), (4, finding.fits.into()));
+                let told = evidence.amount;
+                assert_eq!((told.given, told.bound, told.mass_kg), (given, 2, mass_kg.unwrap_or(0.0)));
+                assert_eq!((told.share, told.standard_uncertainty), (0.12, 0.03));
+                assert_eq!((told.lowest, told.highest), (0.07, 0.17));
+            }
+        }
+        finding.amount = None;
+        evidence.fill(&finding);
+        assert_eq!((evidence.amount.given, evidence.amount.share, evidence.amount.bound), (0, 0.0, 0));
+    }
+
+    #[test]
+    fn features_and_hypotheses_arrive_and_what_was_there_before_is_gone() {
+        let feature = diagnosis::Feature {
+            value: 1.0,
+            standard_uncertainty: 2.0,
+            expected: 3.0,
+            expected_uncertainty: 4.0,
+            source: Source::Protocol,
+        };
+        let mut places = [Feature { feature: 9, ..Feature::NONE }; 3];
+        let count = list(&mut places, [(FeatureName::Airflow, feature)].into_iter(), Feature::NONE);
+        let told = places[0];
+        assert_eq!((count, told.feature, told.source), (1, 9, 3));
+        let numbers = (told.value, told.standard_uncertainty, told.expected, told.expected_uncertainty);
+        assert_eq!(numbers, (1.0, 2.0, 3.0, 4.0));
+        assert_eq!((places[1].feature, places[2].feature), (0, 0));
+
+        let causes = CauseSet::two(Cause::Overcharge, Cause::MeteringUnderfeeding);
+        let likely = [(causes, 0.8), (CauseSet::HEALTHY, 0.2)]
+            .map(|(causes, probability)| diagnosis::Hypothesis { causes, probability });
+        let mut places = [Hypothesis { probability: 5.0, ..Hypothesis::NONE }; 3];
+        assert_eq!(list(&mut places, likely.into_iter(), Hypothesis::NONE), 2);
+        let told: Vec<_> = places.iter().map(|one| (one.causes, one.probability)).collect();
+        assert_eq!(told, [(1 << 2 | 1 << 9, 0.8), (0, 0.2), (0, 0.0)]);
+    }
+}
