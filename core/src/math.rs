@@ -39,3 +39,15 @@ pub(crate) fn cbrt(x: f64) -> f64 {
 pub(crate) fn atan(x: f64) -> f64 {
     libm::atan(x)
 }
+
+/// e raised to `x`, in single precision: for weights of evidence, where seven digits are plenty.
+#[inline]
+pub(crate) fn exp_single(x: f32) -> f32 {
+    libm::expf(x)
+}
+
+/// Natural logarithm of `x`, in single precision.
+#[inline]
+pub(crate) fn ln_single(x: f32) -> f32 {
+    libm::logf(x)
+}

@@ -263,6 +263,9 @@ reading! {
     TargetSubcooling target_subcooling: TargetDifference = 23 "target_subcooling_k";
     /// The maker's target approach (liquid line minus outdoor air), where there is one.
     TargetApproach target_approach: TargetDifference = 24 "target_approach_k";
+    /// Temperature of the liquid line before the metering device: what it is colder than at the liquid port shows a
+    /// restriction between them. Best taken with the same probe, both in one accuracy group.
+    MeteringInletTemperature metering_inlet_temperature: Temperature = 25 "metering_inlet_temperature_k";
 }
 
 /// Limits of error of one instrument channel, in the field's SI unit unless noted. They add up; dividing the sum by

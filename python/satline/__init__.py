@@ -33,23 +33,30 @@ from ._errors import (
     UnknownRefrigerantError,
     UnknownUnitError,
 )
+from ._evidence import ChargeAmount, Feature, Hypothesis, Precondition
 from ._finding import Finding, MissingField, ProtocolVerdict, Value, diagnose
+from ._frame import diagnose_frame
 from ._native import AfterLeak, Refrigerant, __version__, refrigerant, refrigerants, target_split_k, target_superheat_k
 from ._reading import Reading
+from ._record import VisitRecord
 from ._state import State, States
 from ._uncertain import Uncertain
 
 __all__ = [
     "AfterLeak",
     "BadCompositionError",
+    "ChargeAmount",
     "Component",
+    "Feature",
     "Finding",
+    "Hypothesis",
     "MalformedTextError",
     "MissingField",
     "NotAvailableError",
     "NotConvergedError",
     "NotFiniteError",
     "OutOfRangeError",
+    "Precondition",
     "ProtocolVerdict",
     "Reading",
     "Refrigerant",
@@ -62,10 +69,12 @@ __all__ = [
     "UnknownRefrigerantError",
     "UnknownUnitError",
     "Value",
+    "VisitRecord",
     "__version__",
     "air",
     "capacity",
     "diagnose",
+    "diagnose_frame",
     "lineset",
     "refrigerant",
     "refrigerants",

@@ -25,6 +25,12 @@ from ._errors import (
     UnknownRefrigerantError as UnknownRefrigerantError,
     UnknownUnitError as UnknownUnitError,
 )
+from ._evidence import (
+    ChargeAmount as ChargeAmount,
+    Feature as Feature,
+    Hypothesis as Hypothesis,
+    Precondition as Precondition,
+)
 from ._finding import (
     Finding as Finding,
     MissingField as MissingField,
@@ -32,7 +38,9 @@ from ._finding import (
     Value as Value,
     diagnose as diagnose,
 )
+from ._frame import diagnose_frame as diagnose_frame
 from ._reading import Reading as Reading
+from ._record import VisitRecord as VisitRecord
 from ._state import State as State, States as States
 from ._typing import Array, Floats, MaskedFloats, Number
 from ._uncertain import Uncertain as Uncertain
@@ -40,14 +48,18 @@ from ._uncertain import Uncertain as Uncertain
 __all__ = [
     "AfterLeak",
     "BadCompositionError",
+    "ChargeAmount",
     "Component",
+    "Feature",
     "Finding",
+    "Hypothesis",
     "MalformedTextError",
     "MissingField",
     "NotAvailableError",
     "NotConvergedError",
     "NotFiniteError",
     "OutOfRangeError",
+    "Precondition",
     "ProtocolVerdict",
     "Reading",
     "Refrigerant",
@@ -60,10 +72,12 @@ __all__ = [
     "UnknownRefrigerantError",
     "UnknownUnitError",
     "Value",
+    "VisitRecord",
     "__version__",
     "air",
     "capacity",
     "diagnose",
+    "diagnose_frame",
     "lineset",
     "refrigerant",
     "refrigerants",

@@ -2,6 +2,9 @@
 
 from typing import Any, Final, final
 
+import numpy as np
+import numpy.typing as npt
+
 from . import (
     AfterLeak as AfterLeak,
     Refrigerant as Refrigerant,
@@ -17,7 +20,33 @@ __version__: Final[str]
 
 _Pair = tuple[float, float]
 _Told = tuple[_Pair | None, tuple[str, str] | None]
+_Asked = tuple[str | None, str | None, list[tuple[str, float]]]
 _Chart = tuple[str, tuple[str, list[float]], tuple[str, list[float]] | None, list[float]]
+
+@final
+class FrameJudge:
+    """Judges the rows of a frame; see satline.diagnose_frame."""
+
+    def __new__(cls, told: _Asked) -> FrameJudge: ...
+    @staticmethod
+    def given(reading: str) -> tuple[list[str], bool]: ...
+    def base(self, reading: str) -> int: ...
+    def faulty_base(self, fault: str) -> int: ...
+    def healthy(
+        self,
+        before: int,
+        numbers: list[tuple[str, Floats]],
+        bases: npt.NDArray[np.uintp],
+        units: npt.NDArray[np.uintp],
+        faults: list[tuple[int, str]],
+    ) -> None: ...
+    def judge(
+        self,
+        numbers: list[tuple[str, Floats]],
+        bases: npt.NDArray[np.uintp],
+        units: npt.NDArray[np.uintp],
+        faults: list[tuple[int, str]],
+    ) -> tuple[list[tuple[str, Any]], list[tuple[int, str]]]: ...
 
 @final
 class RigUnit:
@@ -115,6 +144,7 @@ def blower_table(
     statics: list[float], taps: list[float], cells: list[float], power: bool, at: tuple[_Pair, float] | None
 ) -> _Told: ...
 def caution_sentences(refrigerant: Refrigerant | None, situation: str) -> list[str]: ...
+def causes() -> list[str]: ...
 def charge_account_parts(
     parts: tuple[_Pair, _Pair, _Pair],
     start: _Pair | None,
@@ -162,7 +192,9 @@ def decay_parts(
     ],
 ) -> dict[str, Any]: ...
 def delivered(capacity: _Pair, expected: _Pair) -> _Pair: ...
-def diagnose_text(reading: str, has_lines: bool) -> tuple[tuple[str, str, bool, bool], str, str, str]: ...
+def diagnose_text(
+    reading: str, has_lines: bool, baseline: list[tuple[str, bool]], told: _Asked
+) -> tuple[tuple[str, str, bool, bool], str, str, str]: ...
 def error_table() -> list[tuple[int, str, str]]: ...
 def expected_capacity(
     nominal: float, wet_bulb: _Pair, outdoor: _Pair, shape: tuple[_Pair, _Pair, float] | None
@@ -222,6 +254,11 @@ def pressure_test_parts(
     low_side_design_pressure_pa: float,
     limits: tuple[float | None, float | None, float | None, float | None, float | None],
 ) -> dict[str, Any]: ...
+VISIT_FORMAT: Final[str]
+
+def visit_record_parts(text: str, has_lines: bool) -> tuple[bytes, bool]: ...
+def refrigerant_fingerprint(refrigerant: Refrigerant) -> str: ...
+def visit_steps() -> list[str]: ...
 def reading_fields() -> list[tuple[str, float, float]]: ...
 def recovery_level_parts(
     refrigerant: Refrigerant, charge_kg: float, ambient_pressure_pa: float

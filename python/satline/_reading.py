@@ -108,7 +108,7 @@ class Reading:
     """
 
     def __post_init__(self) -> None:
-        designation = _native.check_reading(_to_json(self.to_mapping()))
+        designation = _native.check_reading(to_json(self.to_mapping()))
         object.__setattr__(self, "refrigerant", designation)
         for name, _, _ in _native.reading_fields():
             value = getattr(self, name)
@@ -132,13 +132,14 @@ def to_text(reading: Reading | Mapping[str, Any] | str) -> tuple[str, bool]:
     if isinstance(reading, str):
         return reading, True
     if isinstance(reading, Reading):
-        return _to_json(reading.to_mapping()), False
+        return to_json(reading.to_mapping()), False
     if isinstance(reading, Mapping):
-        return _to_json(reading), False
+        return to_json(reading), False
     raise TypeError(f"reading: a Reading, a mapping or JSON text is needed, not {type(reading).__name__}")
 
 
-def _to_json(fields: Mapping[str, Any]) -> str:
+def to_json(fields: Mapping[str, Any]) -> str:
+    """The fields of one reading as JSON text."""
     # One field a line: the text reader then knows which field holds a NaN, for which JSON has no word.
     return json.dumps(dict(fields), indent=0, default=_plain)
 

@@ -20,23 +20,25 @@ pub fn raise(py: Python<'_>, error: &Error, place: &Place<'_>) -> PyErr {
     build(py, error, place).unwrap_or_else(|failure| failure)
 }
 
-/// The exception for a text that is not a reading. Lines are told only where the caller wrote them.
-pub fn text(py: Python<'_>, error: &TextError, has_lines: bool) -> PyErr {
+/// The exception for a text that is not a reading. Lines are told only where the caller wrote them; `whose` comes first.
+pub fn text(py: Python<'_>, error: &TextError, has_lines: bool, whose: &str) -> PyErr {
     let attributes = PyDict::new(py);
-    let message = if has_lines {
-        error.to_string()
-    } else {
-        match &error.field {
-            Some(field) => format!("field {field}: {}", error.message),
-            None => error.message.clone(),
-        }
-    };
+    let message = format!("{whose}{}", told(error, has_lines));
     let filled = attributes
         .set_item("field", &error.field)
         .and_then(|()| if has_lines { attributes.set_item("line", error.line) } else { Ok(()) });
     match filled {
         Ok(()) => named(py, &class(error.code), &message, &attributes),
         Err(failure) => failure,
+    }
+}
+
+/// What is wrong with a text, with its line only where the caller wrote it.
+pub fn told(error: &TextError, has_lines: bool) -> String {
+    match &error.field {
+        _ if has_lines => error.to_string(),
+        Some(field) => format!("field {field}: {}", error.message),
+        None => error.message.clone(),
     }
 }
 

@@ -205,7 +205,7 @@ pub fn target_grid_compare(
 /// A chart from JSON with its label, note, whether it is a demo, and whether the atmosphere was assumed.
 #[pyfunction]
 pub fn target_grid_from_text(py: Python<'_>, json: &str) -> PyResult<(Chart, (String, String, bool, bool))> {
-    let loaded = target_grid_from_json(json).map_err(|error| text(py, &error, true))?;
+    let loaded = target_grid_from_json(json).map_err(|error| text(py, &error, true, ""))?;
     let column = loaded.column.map(|(axis, values)| (axis.name().to_string(), values));
     let cells = loaded.cells.iter().map(|cell| cell.unwrap_or(f64::NAN)).collect();
     let chart = (loaded.target.name().to_string(), (loaded.row.name().to_string(), loaded.rows), column, cells);

@@ -10,6 +10,7 @@ import numpy as np
 import pytest
 
 import satline
+from satline import _native
 from satline.units import kelvin_from_fahrenheit, pascal_from_psig
 
 # Demo: an invented unit with a fixed orifice, starved of refrigerant.
@@ -109,12 +110,19 @@ def test_json_has_the_attributes():
             if name == "values":
                 known = {key: {k: v for k, v in value.items() if v is not None} for key, value in plain[name].items()}
                 assert known == value
-            elif name == "protocol":
+            elif name == "format":
+                assert value == "satline-finding/1"
+            elif name in {"protocol", "amount"}:
                 assert {k: v for k, v in plain[name].items() if v is not None} == value
+            elif name == "preconditions":
+                assert [{k: v for k, v in one.items() if v is not None} for one in plain[name]] == value
+            elif name == "hypotheses":
+                assert [{**one, "causes": list(one["causes"])} for one in plain[name]] == value
             else:
                 assert list(plain[name]) == value if isinstance(value, list) else plain[name] == value
         beside = {"label", "note", "demo", "atmosphere_assumed", "_json", "_words"}
-        assert set(plain) - beside == set(written)
+        absent = {"amount"} if finding.amount is None else set()
+        assert set(plain) - beside - absent == set(written) - {"format"}
 
 
 def test_copy_and_pickle():
@@ -253,11 +261,80 @@ def test_what_is_not_a_reading(reading):
         satline.diagnose(reading)
 
 
-@pytest.mark.parametrize("baseline", [[], [ORIFICE], ORIFICE])
-def test_a_baseline_is_refused_until_it_is_used(baseline):
-    with pytest.raises(satline.NotAvailableError, match="causes engine") as caught:
-        satline.diagnose(ORIFICE, baseline=baseline)
-    assert isinstance(caught.value, NotImplementedError) and isinstance(caught.value, satline.SatlineError)
+def test_a_baseline_is_one_or_more_readings():
+    texts = json.dumps(ORIFICE), json.dumps([ORIFICE, ORIFICE])
+    one = satline.diagnose(VALVE, baseline=ORIFICE)
+    for baseline in ([ORIFICE], (satline.Reading(**ORIFICE),), texts[0], iter([texts[0]]), {**ORIFICE, "label": "other"}):
+        assert satline.diagnose(VALVE, baseline) == one
+    assert satline.diagnose(VALVE, baseline=texts[1]) == satline.diagnose(VALVE, baseline=[ORIFICE, ORIFICE])
+    assert satline.diagnose(VALVE, baseline=[]) == satline.diagnose(VALVE)
+    for bad in (7, [7], [None], b"{}"):
+        with pytest.raises(TypeError, match="needed, not"):
+            satline.diagnose(VALVE, baseline=bad)
+    with pytest.raises(satline.OutOfRangeError, match="^baseline: field suction_pressure_pa: ") as caught:
+        satline.diagnose(VALVE, baseline=[ORIFICE, {"suction_pressure_pa": 9e9}])
+    assert caught.value.field == "suction_pressure_pa" and caught.value.line is None
+    with pytest.raises(satline.UnknownFieldError, match="^baseline: line 2, ") as caught:
+        satline.diagnose(VALVE, baseline='{\n"suction_presure_pa": 9e5}')
+    assert caught.value.line == 2
+
+
+def test_the_weighing_is_there():
+    for fields in (ORIFICE, VALVE, {}):
+        finding = satline.diagnose(fields)
+        names = [one.name for one in finding.preconditions]
+        assert len(names) == len(set(names)) > 5
+        for one in finding.preconditions:
+            assert one.status in {"met", "not-met", "unknown"} and (one.reason is None or one.status == "not-met")
+        for name, feature in finding.features.items():
+            assert name.endswith(("_k", "_share"))
+            assert feature.deviation == pytest.approx(feature.value - feature.expected, abs=1e-12)
+            assert feature.standard_uncertainty >= 0.0 and feature.expected_uncertainty >= 0.0
+        weights = [one.probability for one in finding.hypotheses]
+        assert weights == sorted(weights, reverse=True)
+        assert not weights or sum(weights) == pytest.approx(1.0, abs=1e-9)
+        assert (finding.probability("healthy") is None) == (not weights)
+        assert finding.conclusion == "cannot-tell" or all(name in _native.causes() for name in finding.conclusion)
+        assert (finding.conclusion == "cannot-tell") == (finding.conclusion_reason != "stands")
+        if finding.amount is not None:
+            assert finding.amount.lowest <= finding.amount.share <= finding.amount.highest
+    with pytest.raises(satline.UnknownChoiceError, match="undercharge"):
+        satline.diagnose(ORIFICE).probability("low-charge")
+
+
+def test_probabilities_are_sums_over_the_hypotheses():
+    weighed = [
+        satline.Hypothesis(causes=("undercharge",), probability=0.5),
+        satline.Hypothesis(causes=("undercharge", "low-indoor-airflow"), probability=0.25),
+        satline.Hypothesis(causes=(), probability=0.25),
+    ]
+    finding = dataclasses.replace(satline.diagnose({}), hypotheses=tuple(weighed))
+    expected = {"undercharge": 0.75, "low-indoor-airflow": 0.25, "healthy": 0.25, "overcharge": 0.0}
+    assert {name: finding.probability(name) for name in expected} == expected
+
+
+def test_the_protocol_asked_for_is_quoted():
+    default = satline.diagnose(ORIFICE).protocol
+    assert (default.edition, default.role) == ("title-24-ra3.2-2013", "installer")
+    other = satline.diagnose(ORIFICE, edition="title-24-ra3.2-2008", role="verifier").protocol
+    assert (other.edition, other.role) == ("title-24-ra3.2-2008", "verifier")
+    for words in ({"edition": "2016"}, {"role": "owner"}):
+        with pytest.raises(satline.UnknownChoiceError) as caught:
+            satline.diagnose(ORIFICE, **words)
+        assert caught.value.field in words and caught.value.value in words.values()
+
+
+def test_priors_are_checked():
+    for cause in ["healthy", *_native.causes()]:
+        assert satline.diagnose(ORIFICE, priors={cause: 0.3})
+        for weight, error in [(0.0, satline.OutOfRangeError), (1.1, satline.OutOfRangeError), (math.nan, satline.NotFiniteError)]:
+            with pytest.raises(error, match=cause):
+                satline.diagnose(ORIFICE, priors={cause: weight})
+    assert satline.diagnose(ORIFICE, priors={"pairs": 0.0}) and satline.diagnose(ORIFICE, priors={})
+    with pytest.raises(satline.UnknownChoiceError, match="low-indoor-airflow"):
+        satline.diagnose(ORIFICE, priors={"airflow": 0.1})
+    with pytest.raises(TypeError, match="priors: a mapping"):
+        satline.diagnose(ORIFICE, priors=[("healthy", 0.5)])
 
 
 def test_random_texts_never_crash():

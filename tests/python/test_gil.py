@@ -5,6 +5,8 @@ import time
 
 import numpy as np
 
+import satline
+
 
 def longest_standstill(work) -> float:
     """The longest time, in seconds, for which another thread could not run while `work` did."""
@@ -54,6 +56,12 @@ def test_array_functions_release_the_lock(r410a):
     pressures = np.linspace(3e5, 3e6, 12_000_000)
     assert not stands_still(lambda: r410a.superheat_k(300.0, pressures))
     assert not stands_still(lambda: r410a.subcooling_k(np.full(pressures.shape, 300.0), pressures))
+
+
+def test_a_frame_releases_the_lock():
+    frame = {"refrigerant": "R-410A", "metering": "fixed-orifice", "outdoor_dry_bulb_k": 308.0, "return_wet_bulb_k": 291.0,
+        "suction_pressure_pa": np.linspace(8e5, 1.1e6, 131_072), "suction_line_temperature_k": 290.0}  # fmt: skip
+    assert not stands_still(lambda: satline.diagnose_frame(frame))
 
 
 def test_threads_get_the_right_answers(r410a):

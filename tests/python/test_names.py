@@ -11,7 +11,8 @@ FIXED = {
     "refrigerants": [],
     "target_superheat_k": ["return_wet_bulb_k", "outdoor_dry_bulb_k"],
     "target_split_k": ["return_dry_bulb_k", "return_wet_bulb_k"],
-    "diagnose": ["reading", "baseline"],
+    "diagnose": ["reading", "baseline", "edition", "role", "priors"],
+    "diagnose_frame": ["frame", "baseline", "common", "keep", "edition", "role", "priors"],
 }
 METHODS = {
     "bubble_pressure_pa": ["temperature_k"],

@@ -1,10 +1,12 @@
 //! Shared helpers of the checks.
 
-pub mod estimate;
 pub mod commission;
+pub mod estimate;
 pub mod fleet;
 pub mod measured;
+pub mod schemas;
 pub mod signatures;
+pub mod trial;
 pub mod vectors;
 
 use satline::eos::Model;

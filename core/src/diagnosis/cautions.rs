@@ -1,13 +1,15 @@
 //! What can hurt.
 
+use super::cause::Cause;
 use super::finding::{Caution, Cautions, Charge, Reason, Value, ValueBound};
 use super::judge::{Judge, Verdict, kelvin};
-use super::limits::CONDENSING_OVER_AMBIENT_HIGHEST_F;
+use super::limits::{CONDENSING_OVER_AMBIENT_HIGHEST_F, DISCHARGE_HIGHEST_F, LIKELY};
+use super::weigh::Evidence;
 use crate::charge::Action;
 
 impl Judge<'_> {
     /// What can hurt, in this reading and in what follows from it.
-    pub(super) fn cautions(&self, verdict: &Verdict, action: Action) -> Cautions {
+    pub(super) fn cautions(&self, verdict: &Verdict, action: Action, evidence: Option<&Evidence>) -> Cautions {
         let values = &self.computed.values;
         let mut cautions = Cautions::NONE;
         cautions.add(Caution::LicensedPractice);
@@ -16,8 +18,21 @@ impl Judge<'_> {
         let at_saturation = |value: Option<Value>| value.is_some_and(|value| value.bound == ValueBound::AtLeast);
         let identity = self.reading.refrigerant.map(|refrigerant| refrigerant.identity);
         let adding = verdict.charge == Charge::Low;
+        let likely = |cause| evidence.is_some_and(|evidence| evidence.hypotheses.marginal(cause) > LIKELY);
+        let low = adding || likely(Cause::Undercharge);
+        let high = verdict.charge == Charge::High || likely(Cause::Overcharge);
+        let wet = at_saturation(values.superheat);
+        let flammable = identity.is_some_and(|identity| identity.safety_class.is_flammable());
         let given = [
-            (Caution::FlammableRefrigerant, identity.is_some_and(|identity| identity.safety_class.is_flammable())),
+            (Caution::FlammableLeak, flammable && low),
+            (Caution::FloodedCompressor, wet || high),
+            (Caution::SweatingShell, wet || high),
+            (
+                Caution::HotDischarge,
+                self.reading.discharge_line_temperature.is_some_and(|line| line.fahrenheit() > DISCHARGE_HIGHEST_F),
+            ),
+            (Caution::SuctionBelowAtmosphere, verdict.reason == Reason::SuctionBelowAtmosphere),
+            (Caution::FlammableRefrigerant, flammable),
             (Caution::UnknownRefrigerant, identity.is_none()),
             (Caution::Freezing, self.coil_is_near_freezing()),
             (Caution::Floodback, at_saturation(values.superheat)),

@@ -47,6 +47,8 @@ answers! {
         WetBulbSplit = 13 "wet_bulb_split_k" "wet bulb split";
         /// Weighed over expected charge, less one.
         WeighedCharge = 14 "weighed_charge_share" "weighed against expected charge";
+        /// Liquid port minus metering device's inlet, K.
+        LiquidLineDrop = 15 "liquid_line_drop_k" "cooling along the liquid line";
     }
 }
 

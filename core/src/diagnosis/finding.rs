@@ -135,6 +135,9 @@ answers! {
         /// The discharge line is colder than condensing.
         DischargeLineContradicts = 35 "discharge-line-contradicts"
             "The discharge line is colder than the condensing temperature: the probe is not on the discharge line or does not touch it.";
+        /// Return air too cold or too warm for a charge test.
+        IndoorOutsideRange = 36 "indoor-outside-range"
+            "The return air is outside 70 to 80 °F: the house is too cold for a charge test, or still being pulled down.";
     }
 }
 

@@ -4,19 +4,20 @@
 //! weighed here; a wrong "correct" harms as a wrong "add" does, so what another fault could imitate is not judged.
 
 use super::airflow::{Airflow, airflow};
-use super::cause::{Conclusion, ConclusionReason, Hypotheses};
-use super::feature::Features;
+use super::cause::ConclusionReason;
 use super::finding::{
     Advice, Charge, ChargeStatus, FieldName, Finding, Missing, NeededFor, NextCheck, Reason, Value, ValueBound,
 };
 use super::limits::*;
 use super::options::Options;
-use super::precondition::Preconditions;
+use super::plausible;
+use super::preconditions::allow_weighing;
 use super::values::{Computed, compute};
+use super::weigh::{self, Evidence};
+use crate::charge::Protocol;
 use crate::charge::protocol::{capacity_is_not_held, side};
-use crate::charge::{Contradiction, Protocol, contradiction};
 use crate::quantity::KELVIN_PER_FAHRENHEIT;
-use crate::reading::{Field, Metering, MeteringPlace, Mode, Reading};
+use crate::reading::{Field, Metering, MeteringPlace, Mode, Operation, Reading, RefrigerantCondition};
 
 /// Judges a reading. Any subset of its fields gives a finding; nothing in it is an error.
 ///
@@ -48,15 +49,25 @@ pub fn diagnose_with(reading: &Reading, options: &Options) -> Finding {
     let cooling = reading.mode != Some(Mode::Heating);
     let computed = if cooling { compute(reading) } else { Computed::nothing() };
     let judge = Judge { reading, computed: &computed, airflow: airflow(&computed.values) };
+    let preconditions = judge.preconditions();
     let mut missing = judge.missing();
-    let verdict = match judge.charge(&mut missing) {
-        Ok(verdict) => verdict,
-        Err(reason) => {
-            let (next_check, advice) = after(reason);
-            Verdict { charge: Charge::NotJudged, status: ChargeStatus::Provisional, reason, next_check, advice }
-        }
-    };
+    let allowed = allow_weighing(&preconditions);
+    let evidence = if allowed { weigh::weigh(reading, options) } else { None };
+    let rules = judge.charge(&mut missing);
+    let verdict = judge.reconciled(rules, evidence.as_ref(), &preconditions).unwrap_or_else(|reason| {
+        let (next_check, advice) = after(reason);
+        let next_check = match (next_check, &evidence) {
+            (NextCheck::WeighCharge | NextCheck::LiquidLineDrop | NextCheck::MeteringDevice, Some(evidence)) => {
+                evidence.next_check
+            }
+            _ => next_check,
+        };
+        Verdict { charge: Charge::NotJudged, status: ChargeStatus::Provisional, reason, next_check, advice }
+    });
     let protocol = protocol.verdict(reading);
+    let cautions = judge.cautions(&verdict, protocol.action, evidence.as_ref());
+    let silent = if allowed { ConclusionReason::TooLittleMeasured } else { ConclusionReason::PreconditionNotMet };
+    let evidence = evidence.unwrap_or(Evidence::none(silent));
     Finding {
         charge: verdict.charge,
         charge_status: verdict.status,
@@ -66,32 +77,34 @@ pub fn diagnose_with(reading: &Reading, options: &Options) -> Finding {
         missing,
         next_check: verdict.next_check,
         advice: verdict.advice,
-        cautions: judge.cautions(&verdict, protocol.action),
-        preconditions: Preconditions::UNKNOWN,
-        features: Features::NONE,
-        hypotheses: Hypotheses::NONE,
-        conclusion: Conclusion::cannot_tell(ConclusionReason::TooLittleMeasured),
-        fits: true,
-        amount: None,
+        cautions,
+        preconditions,
+        features: evidence.features,
+        hypotheses: evidence.hypotheses,
+        conclusion: evidence.conclusion,
+        fits: evidence.fits,
+        amount: evidence.amount,
     }
 }
 
 /// A judgement, with what follows from it.
 pub(super) struct Verdict {
     pub(super) charge: Charge,
-    status: ChargeStatus,
+    pub(super) status: ChargeStatus,
     pub(super) reason: Reason,
-    next_check: NextCheck,
-    advice: Advice,
+    pub(super) next_check: NextCheck,
+    pub(super) advice: Advice,
 }
 
 /// What to do when a reason forbids a judgement.
 fn after(reason: Reason) -> (NextCheck, Advice) {
     match reason {
         Reason::MissingMeasurement | Reason::LiquidPressureNeeded => (NextCheck::TakeMissing, Advice::DoNotCharge),
-        Reason::HeatingMode | Reason::OutdoorTooCold | Reason::MeteringOutdoors | Reason::NoTarget => {
-            (NextCheck::WeighCharge, Advice::WeighIn)
-        }
+        Reason::HeatingMode
+        | Reason::OutdoorTooCold
+        | Reason::MeteringOutdoors
+        | Reason::NoTarget
+        | Reason::IndoorOutsideRange => (NextCheck::WeighCharge, Advice::WeighIn),
         Reason::NotInChargingMode => (NextCheck::ChargingMode, Advice::WeighIn),
         Reason::NotSettled | Reason::OperationUnsteady => (NextCheck::Settle, Advice::DoNotCharge),
         Reason::PressureOutsideCurve | Reason::CondensingBelowAmbient | Reason::RefrigerantInDoubt => {
@@ -159,10 +172,18 @@ impl Judge<'_> {
         if capacity_is_not_held(reading) {
             return Err(Reason::NotInChargingMode);
         }
-        match contradiction(reading) {
-            Some(Contradiction::Pressures) => return Err(Reason::PressuresContradict),
-            Some(Contradiction::AirTemperatures) => return Err(Reason::AirTemperaturesContradict),
-            None => {}
+        let operation = reading.operation.filter(|operation| *operation != Operation::Steady);
+        if operation.is_some() {
+            return Err(Reason::OperationUnsteady);
+        }
+        if reading.refrigerant_condition.is_some_and(|one| one != RefrigerantCondition::AsLabelled) {
+            return Err(Reason::RefrigerantInDoubt);
+        }
+        let misread = plausible::pressures(reading)
+            .or_else(|| plausible::wet_bulb(reading))
+            .or_else(|| plausible::discharge_line(reading, self.computed));
+        if let Some(reason) = misread {
+            return Err(reason);
         }
         if self.computed.outside_curve {
             return Err(Reason::PressureOutsideCurve);
@@ -187,7 +208,7 @@ impl Judge<'_> {
     }
 
     /// Line temperatures and condensing temperature against their pressures and the air.
-    fn saturation_fits_the_air(&self) -> Result<(), Reason> {
+    pub(super) fn saturation_fits_the_air(&self) -> Result<(), Reason> {
         let (reading, values) = (self.reading, &self.computed.values);
         let below = |value: Option<Value>, allowance: f64| {
             value.is_some_and(|value| value.value < -(allowance + CONTRADICTION_STANDARDS * value.standard_uncertainty))

@@ -60,3 +60,25 @@ pub(super) const CONTRADICTION_STANDARDS: f64 = 3.0;
 /// How far a vapour line at the outdoor unit may be warmer than the warmer of outdoor and return air, °F: sun and a hot
 /// attic (common practice).
 pub(super) const VAPOUR_LINE_OVER_AIR_F: f64 = 10.0;
+
+/// A gauge this near to the pressure of the air shows that and nothing else, Pa: 5 psi (common practice).
+pub(super) const GAUGE_AT_AIR_PA: f64 = 5.0 * crate::quantity::PASCALS_PER_PSI;
+/// Least pressure ratio of a compressor that pumps (common practice: air conditioners run at 2 to 4).
+pub(super) const HIGH_OVER_LOW_LEAST: f64 = 1.15;
+/// Pressure drop from the discharge to the liquid port beyond which a valve is not open, as a share (common practice:
+/// a coil drops some 2 %).
+pub(super) const VALVE_DROP_SHARE: f64 = 0.08;
+/// Wet-bulb depression of return air beyond which the wet bulb is not wet, K: drier than 5 % relative humidity at 25 °C.
+pub(super) const WET_BULB_DEPRESSION_HIGHEST_K: f64 = 16.0;
+/// Highest return dry bulb while charging, °F (RA3.2): above, the house is still being pulled down.
+pub(super) const HIGHEST_RETURN_F: f64 = 80.0;
+/// By how much a weighed charge may exceed the expected one and more still be added, as a share (common practice).
+pub(super) const WEIGHED_OVER_EXPECTED: f64 = 0.03;
+/// Probability of too little or too much refrigerant from which the charge may be called so.
+pub(super) const LIKELY: f64 = 0.5;
+/// The same from which it may be acted on.
+pub(super) const SURE: f64 = 0.8;
+/// Probability of another fault from which the charge is not acted on.
+pub(super) const OTHER_FAULT: f64 = 0.15;
+/// Discharge line temperature above which oil suffers, °F (common practice).
+pub(super) const DISCHARGE_HIGHEST_F: f64 = 225.0;

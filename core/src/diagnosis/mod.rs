@@ -37,10 +37,15 @@ mod judge;
 mod limits;
 mod missing;
 mod options;
+mod plausible;
 mod precondition;
+mod preconditions;
 mod priors;
+mod reconcile;
+mod signature;
 mod uncertainty;
 mod values;
+mod weigh;
 
 pub use amount::{ChargeAmount, LARGEST_STEP_SHARE};
 pub use cause::*;

@@ -23,7 +23,6 @@ pub(super) struct Parts {
 }
 
 /// The two parts of [`standard`], which is their sum as limits of error add up. Default limits have no step: all is bias.
-#[cfg_attr(not(test), expect(dead_code, reason = "for who weighs errors that channels share"))]
 pub(super) fn parts(reading: &Reading, field: Field) -> Parts {
     let (bias, half_step) = limits(reading, field);
     // Half a step over √3 is a step over √12.

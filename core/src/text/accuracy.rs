@@ -14,7 +14,7 @@ use alloc::string::String;
 use alloc::vec::Vec;
 
 /// What may stand in an accuracy.
-const LIMITS: &[&str] = &["of_reading", "of_full_scale", "full_scale", "absolute", "resolution", "group"];
+pub(super) const LIMITS: &[&str] = &["of_reading", "of_full_scale", "full_scale", "absolute", "resolution", "group"];
 
 /// The object from field name to accuracy. Errors name the inner field and its own line.
 pub(super) fn accuracies(

@@ -26,9 +26,12 @@
 //! ```
 
 mod accuracy;
+mod canonical;
 mod error;
 mod json;
 mod read;
+mod record;
+mod schema;
 mod target_grid;
 mod unit;
 mod words;
@@ -36,8 +39,15 @@ mod write;
 
 pub use error::TextError;
 pub use read::{LabelledReading, readings_from_json};
+pub use record::{
+    Direction, Evaluated, Given, Probe, Step, Tables, VISIT_FORMAT, VisitRecord, VisitStep, WeighedAmount,
+    tables_fingerprint,
+};
+pub use schema::Schema;
 pub use target_grid::{LoadedTargetGrid, target_grid_from_json};
-pub use words::{Units, finding_to_words};
-pub use write::{finding_to_json, findings_to_json};
+pub use words::{MOST_WORDS, Units, finding_to_words};
+pub use write::{FINDING_FORMAT, finding_to_json, findings_to_json};
+#[cfg(test)]
+mod sample;
 #[cfg(test)]
 mod tests;

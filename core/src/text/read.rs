@@ -32,9 +32,9 @@ pub struct LabelledReading {
 }
 
 /// Names that are not fields of a reading, but of its entry in a file.
-const BESIDES: &[&str] = &["label", "note", "demo", "altitude", "altitude_m", "uncertainty"];
+pub(super) const BESIDES: &[&str] = &["label", "note", "demo", "altitude", "altitude_m", "uncertainty"];
 /// Fields whose value is a word.
-const WORDS: &[&str] =
+pub(super) const WORDS: &[&str] =
     &["refrigerant", "metering", "metering_place", "mode", "compressor", "stage", "operation", "refrigerant_condition"];
 
 /// Reads one reading or an array of readings.
@@ -183,7 +183,7 @@ pub(super) enum Spelling {
 }
 
 /// A field's name without its unit.
-fn base_name(field: Field) -> &'static str {
+pub(super) fn base_name(field: Field) -> &'static str {
     let name = field.name();
     ["_m3_s", "_pa", "_kg", "_k", "_w"].iter().find_map(|unit| name.strip_suffix(unit)).unwrap_or(name)
 }
@@ -318,6 +318,7 @@ pub(super) fn field_quantity(field: Field) -> Quantity {
         | Field::SupplyWetBulb
         | Field::SuctionLineTemperature
         | Field::LiquidLineTemperature
+        | Field::MeteringInletTemperature
         | Field::DischargeLineTemperature
         | Field::CoilOutletTemperature
         | Field::CondensingSurfaceTemperature

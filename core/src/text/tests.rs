@@ -190,32 +190,6 @@ fn a_number_without_a_unit_is_refused_where_a_unit_is_needed() {
 }
 
 #[test]
-fn words_carry_the_verdict_the_numbers_and_the_cautions() {
-    let labelled = &readings_from_json(include_str!("../../examples/demo_school.json")).unwrap()[1];
-    let finding = diagnose(&labelled.reading);
-    let words = finding_to_words(&labelled.label, &labelled.reading, &finding, Units::Ip);
-    for part in
-        ["Unit 2, gymnasium: R-410A, fixed orifice", "LOW, confirmed", "°F", "±", "Cautions", "local codes", "leak"]
-    {
-        assert!(words.contains(part), "{part} in {words}");
-    }
-    let si = finding_to_words("", &labelled.reading, &finding, Units::Si);
-    assert!(si.contains(" K") && si.contains("°C") && si.contains("m³/h per kW"), "{si}");
-    assert!(!si.contains("°F,"));
-}
-
-#[test]
-fn the_demo_can_be_read_aloud_in_a_minute_or_little_more() {
-    for labelled in readings_from_json(include_str!("../../examples/demo_school.json")).unwrap() {
-        assert!(labelled.demo);
-        let words = finding_to_words(&labelled.label, &labelled.reading, &diagnose(&labelled.reading), Units::Ip);
-        // Some 180 words a minute; the longest findings carry five or six cautions.
-        let count = words.split_whitespace().count();
-        assert!(count < 270, "{}: {count}", labelled.label);
-    }
-}
-
-#[test]
 fn findings_as_json_read_back() {
     let readings = readings_from_json(include_str!("../../examples/demo_school.json")).unwrap();
     let findings: alloc::vec::Vec<_> = readings.iter().map(|labelled| diagnose(&labelled.reading)).collect();
@@ -236,6 +210,48 @@ fn findings_as_json_read_back() {
     }
     let alone: serde_json::Value = serde_json::from_str(&finding_to_json(&findings[0])).unwrap();
     assert!(alone.get("label").is_none() && alone["charge"] == findings[0].charge.name());
+}
+
+#[test]
+fn the_weighing_is_written_out() {
+    let mut finding = sample::undercharged(&crate::reading::Reading::default());
+    finding.preconditions.not_met(crate::diagnosis::PreconditionName::Steady, crate::diagnosis::Reason::NotSettled);
+    let json = finding_to_json(&finding);
+    assert!(json.starts_with("{\n  \"format\": \"satline-finding/1\""), "{json}");
+    let json: serde_json::Value = serde_json::from_str(&json).unwrap();
+    assert_eq!(
+        json["preconditions"][0],
+        serde_json::json!({"name": "steady", "status": "not-met", "reason": "not-settled"})
+    );
+    assert_eq!(json["preconditions"][6], serde_json::json!({"name": "airflow", "status": "unknown"}));
+    assert_eq!(json["preconditions"].as_array().unwrap().len(), crate::diagnosis::PRECONDITION_COUNT);
+    assert_eq!(
+        json["features"]["subcooling_k"],
+        serde_json::json!({"value": 1.2, "standard_uncertainty": 0.6, "expected": 5.4, "expected_uncertainty": 0.8,
+            "deviation": 1.2 - 5.4, "source": "baseline"})
+    );
+    assert!(json["features"].get("airflow_share").is_none());
+    assert_eq!(
+        json["hypotheses"][1],
+        serde_json::json!({"causes": ["undercharge", "low-indoor-airflow"], "probability": 0.04})
+    );
+    assert_eq!(json["hypotheses"][3]["causes"], serde_json::json!([]));
+    assert_eq!((&json["conclusion"], &json["conclusion_reason"]), (&["undercharge"].into(), &"stands".into()));
+    assert_eq!(json["fits"], true);
+    let amount = &mut finding.amount;
+    assert_eq!(
+        json["amount"],
+        serde_json::json!({"share": 0.12, "standard_uncertainty": 0.03, "lowest": 0.07, "highest": 0.17,
+            "mass_kg": 0.31, "bound": "exact"})
+    );
+    amount.as_mut().unwrap().mass_kg = None;
+    finding.conclusion = crate::diagnosis::Conclusion::cannot_tell(crate::diagnosis::ConclusionReason::TooClose);
+    let json: serde_json::Value = serde_json::from_str(&finding_to_json(&finding)).unwrap();
+    assert!(json["amount"].get("mass_kg").is_none());
+    assert_eq!((&json["conclusion"], &json["conclusion_reason"]), (&"cannot-tell".into(), &"too-close".into()));
+    finding.amount = None;
+    let json: serde_json::Value = serde_json::from_str(&finding_to_json(&finding)).unwrap();
+    assert!(json.get("amount").is_none());
 }
 
 #[test]

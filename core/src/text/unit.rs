@@ -125,6 +125,40 @@ const MINUTES: &[(&str, To)] = &[
 const ALTITUDE: &[(&str, To)] = &[("ft", To::Times(FT)), ("m", To::Times(1.0))];
 
 impl Quantity {
+    pub(super) const ALL: &[Self] = &[
+        Self::Pressure,
+        Self::Ambient,
+        Self::PressureDifference,
+        Self::Temperature,
+        Self::TemperatureDifference,
+        Self::Airflow,
+        Self::Power,
+        Self::Mass,
+        Self::Minutes,
+        Self::Altitude,
+    ];
+
+    /// The word for it, as in the schemas.
+    pub(super) const fn name(self) -> &'static str {
+        match self {
+            Self::Pressure => "pressure",
+            Self::Ambient => "ambient_pressure",
+            Self::PressureDifference => "pressure_difference",
+            Self::Temperature => "temperature",
+            Self::TemperatureDifference => "temperature_difference",
+            Self::Airflow => "airflow",
+            Self::Power => "power",
+            Self::Mass => "mass",
+            Self::Minutes => "minutes",
+            Self::Altitude => "altitude",
+        }
+    }
+
+    /// The units that it is understood in.
+    pub(super) fn unit_names(self) -> impl Iterator<Item = &'static str> {
+        self.units().iter().filter(|(_, to)| *to != To::Ambiguous).map(|(name, _)| *name)
+    }
+
     fn units(self) -> &'static [(&'static str, To)] {
         match self {
             Self::Pressure => PRESSURE,
@@ -217,10 +251,9 @@ fn find(unit: &str, quantity: Quantity) -> Result<To, Fault> {
     let exact = units.iter().find(|(name, _)| *name == unit);
     let loose = || units.iter().find(|(name, _)| name.eq_ignore_ascii_case(unit));
     exact.or_else(loose).map(|(_, to)| *to).ok_or_else(|| {
-        let known = units.iter().filter(|(_, to)| *to != To::Ambiguous).map(|(name, _)| *name);
-        let nearest = crate::nearest::nearest(unit, known.clone());
+        let nearest = crate::nearest::nearest(unit, quantity.unit_names());
         let mut list = String::new();
-        for name in known {
+        for name in quantity.unit_names() {
             if !list.is_empty() {
                 list.push_str(", ");
             }

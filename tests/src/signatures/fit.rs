@@ -27,13 +27,7 @@ pub fn basis(air: &[f64; 4]) -> Vec<f64> {
 /// What changes by a fault are expected by: air, and superheat and subcooling of the healthy unit.
 fn reaction(air: &[f64; 4], healthy: &[f64]) -> Vec<f64> {
     let (superheat, subcooling) = (healthy[1] - healthy[0], healthy[2] - healthy[3]);
-    vec![
-        1.0,
-        (air[0] - 308.15) / 10.0,
-        (air[2] - 291.0) / 3.0,
-        (superheat - 6.0) / 4.0,
-        (subcooling - 6.0) / 2.0,
-    ]
+    vec![1.0, (air[0] - 308.15) / 10.0, (air[2] - 291.0) / 3.0, (superheat - 6.0) / 4.0, (subcooling - 6.0) / 2.0]
 }
 
 /// The response to one severity of one cause.

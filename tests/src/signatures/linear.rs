@@ -54,9 +54,8 @@ pub fn second_moment(vectors: &[Vec<f64>], divide_by: f64) -> Vec<Vec<f64>> {
 /// The largest principal direction of a covariance, scaled by its standard deviation: by repeated multiplication.
 #[must_use]
 pub fn principal(covariance: &[Vec<f64>]) -> Vec<f64> {
-    let times = |x: &[f64]| -> Vec<f64> {
-        covariance.iter().map(|row| row.iter().zip(x).map(|(a, b)| a * b).sum()).collect()
-    };
+    let times =
+        |x: &[f64]| -> Vec<f64> { covariance.iter().map(|row| row.iter().zip(x).map(|(a, b)| a * b).sum()).collect() };
     let norm = |x: &[f64]| x.iter().map(|a| a * a).sum::<f64>().sqrt();
     let mut x: Vec<f64> = covariance.iter().enumerate().map(|(i, row)| row[i].max(0.0).sqrt()).collect();
     for _ in 0..500 {
@@ -80,8 +79,7 @@ pub fn principal(covariance: &[Vec<f64>]) -> Vec<f64> {
 pub fn without_negative(covariance: &[Vec<f64>]) -> Vec<Vec<f64>> {
     let size = covariance.len();
     let mut a = covariance.to_vec();
-    let mut v: Vec<Vec<f64>> =
-        (0..size).map(|i| (0..size).map(|j| if i == j { 1.0 } else { 0.0 }).collect()).collect();
+    let mut v: Vec<Vec<f64>> = (0..size).map(|i| (0..size).map(|j| if i == j { 1.0 } else { 0.0 }).collect()).collect();
     for _ in 0..60 {
         for p in 0..size {
             for q in p + 1..size {
@@ -127,8 +125,7 @@ mod tests {
     #[test]
     fn a_plane_is_found_again() {
         let rows: Vec<Vec<f64>> = (0..20).map(|i| vec![1.0, f64::from(i % 5), f64::from(i / 5)]).collect();
-        let values: Vec<Vec<f64>> =
-            rows.iter().map(|row| vec![2.0 + 3.0 * row[1] - row[2], row[2]]).collect();
+        let values: Vec<Vec<f64>> = rows.iter().map(|row| vec![2.0 + 3.0 * row[1] - row[2], row[2]]).collect();
         let found = least_squares(&rows, &values, 0.0);
         for (row, expected) in found.iter().zip([[2.0, 0.0], [3.0, 0.0], [-1.0, 1.0]]) {
             for (a, b) in row.iter().zip(expected) {

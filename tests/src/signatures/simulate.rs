@@ -129,20 +129,8 @@ fn weather(draws: &mut Draws) -> Conditions {
 }
 
 /// Pairs of causes that hide each other: charge with airflow, condenser air, restriction, metering, non-condensables.
-pub const PAIRS: [(usize, usize); 12] = [
-    (0, 2),
-    (0, 3),
-    (0, 4),
-    (0, 6),
-    (0, 7),
-    (0, 8),
-    (1, 2),
-    (1, 3),
-    (1, 4),
-    (1, 6),
-    (1, 7),
-    (1, 8),
-];
+pub const PAIRS: [(usize, usize); 12] =
+    [(0, 2), (0, 3), (0, 4), (0, 6), (0, 7), (0, 8), (1, 2), (1, 3), (1, 4), (1, 6), (1, 7), (1, 8)];
 
 fn faults_of(valve: bool) -> Vec<Vec<(usize, f64)>> {
     let mut all = vec![vec![]];

@@ -43,9 +43,8 @@ fn signature(name: &str, valve: bool, fit: &Fit) -> String {
     let beside_steps = steps(responses.iter().map(|one| &one.beside));
     let both_steps: Vec<Vec<f64>> = (0..3).map(|k| steps(fit.interplay.iter().map(|one| &one.mean[k]))).collect();
     let both_beside = steps(fit.interplay.iter().map(|one| &one.beside));
-    let of_causes = |of: &dyn Fn(&Response) -> String| {
-        list(fit.responses.iter().map(|nodes| list(nodes.iter().map(of))))
-    };
+    let of_causes =
+        |of: &dyn Fn(&Response) -> String| list(fit.responses.iter().map(|nodes| list(nodes.iter().map(of))));
     let mut out = String::new();
     let rows: usize = responses.iter().map(|one| one.rows).sum();
     let capacities = fit.responses.iter().map(|nodes| {
@@ -68,19 +67,18 @@ fn signature(name: &str, valve: bool, fit: &Fit) -> String {
         ("mean_steps", list(mean_steps.iter().map(|row| floats(row)))),
         ("along_steps", floats(&along_steps)),
         ("beside_steps", floats(&beside_steps)),
-        (
-            "mean",
-            of_causes(&|one| list(one.mean.iter().zip(&mean_steps).map(|(row, step)| counted(row, step)))),
-        ),
+        ("mean", of_causes(&|one| list(one.mean.iter().zip(&mean_steps).map(|(row, step)| counted(row, step))))),
         ("along", of_causes(&|one| counted(&one.along, &along_steps))),
         ("beside", of_causes(&|one| counted(&one.beside, &beside_steps))),
         ("pair_steps", list(both_steps.iter().map(|row| floats(row)))),
         ("pair_beside_steps", floats(&both_beside)),
         (
             "pair_mean",
-            list(fit.interplay.iter().map(|one| {
-                list(one.mean.iter().zip(&both_steps).map(|(row, step)| counted(row, step)))
-            })),
+            list(
+                fit.interplay
+                    .iter()
+                    .map(|one| list(one.mean.iter().zip(&both_steps).map(|(row, step)| counted(row, step)))),
+            ),
         ),
         ("pair_beside", list(fit.interplay.iter().map(|one| counted(&one.beside, &both_beside)))),
     ] {

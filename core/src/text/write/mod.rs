@@ -1,9 +1,18 @@
 //! A finding as JSON: the names of the vocabulary, SI with the unit in the name, and nothing that is not known.
 
+mod evidence;
+
 use super::read::LabelledReading;
 use crate::diagnosis::{Cautions, Finding, Missing, Value, ValueName, Values};
 use alloc::string::String;
+use evidence::{WrittenAmount, WrittenCauses, WrittenFeatures, WrittenHypotheses, WrittenPreconditions};
 use serde::ser::{Serialize, SerializeMap, Serializer};
+
+/// The first entry of every finding: what it is, and in which version. A later version may add names; none of these changes
+/// its meaning within version 1.
+pub const FINDING_FORMAT: &str = "satline-finding/1";
+/// What stands for the conclusion when the finding cannot tell.
+pub(super) const CANNOT_TELL: &str = "cannot-tell";
 
 /// A finding as a JSON object. What is not known is left out rather than `null`.
 ///
@@ -39,6 +48,7 @@ impl Serialize for Written<'_> {
     fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
         let finding = self.finding;
         let mut map = serializer.serialize_map(None)?;
+        map.serialize_entry("format", FINDING_FORMAT)?;
         if let Some(labelled) = self.labelled {
             for (name, text) in [("label", &labelled.label), ("note", &labelled.note)] {
                 if !text.is_empty() {
@@ -61,6 +71,18 @@ impl Serialize for Written<'_> {
         map.serialize_entry("next_check", finding.next_check.name())?;
         map.serialize_entry("advice", finding.advice.name())?;
         map.serialize_entry("cautions", &WrittenCautions(&finding.cautions))?;
+        map.serialize_entry("preconditions", &WrittenPreconditions(&finding.preconditions))?;
+        map.serialize_entry("features", &WrittenFeatures(&finding.features))?;
+        map.serialize_entry("hypotheses", &WrittenHypotheses(&finding.hypotheses))?;
+        match finding.conclusion.causes {
+            Some(causes) => map.serialize_entry("conclusion", &WrittenCauses(causes))?,
+            None => map.serialize_entry("conclusion", CANNOT_TELL)?,
+        }
+        map.serialize_entry("conclusion_reason", finding.conclusion.reason.name())?;
+        map.serialize_entry("fits", &finding.fits)?;
+        if let Some(amount) = &finding.amount {
+            map.serialize_entry("amount", &WrittenAmount(amount))?;
+        }
         map.end()
     }
 }

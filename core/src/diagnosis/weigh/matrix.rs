@@ -1,0 +1,240 @@
+//! Small symmetric matrices, lower halves by rows, and their factors. Sizes are at most [`CHANNELS`].
+//!
+//! Single precision: a microcontroller of the kind that instruments have computes it in hardware, and what is weighed is
+//! known to two digits at best. Rows are walked by iterators, so that no index can be out of range.
+
+use super::CHANNELS;
+
+/// Numbers in half a matrix of all channels.
+pub(super) const HALF: usize = CHANNELS * (CHANNELS + 1) / 2;
+
+/// A vector over the channels.
+pub(super) type Vector = [f32; CHANNELS];
+
+/// Variances below this are taken as this: K² or %².
+const LEAST: f32 = 1e-6;
+
+/// A symmetric matrix.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(super) struct Half(pub [f32; HALF]);
+
+/// Where a row begins.
+const fn start(row: usize) -> usize {
+    row * (row + 1) / 2
+}
+
+impl Half {
+    pub(super) const ZERO: Self = Self([0.0; HALF]);
+
+    pub(super) fn get(&self, i: usize, j: usize) -> f32 {
+        let (row, column) = if i >= j { (i, j) } else { (j, i) };
+        self.0.get(start(row) + column).copied().unwrap_or(0.0)
+    }
+
+    pub(super) fn add(&mut self, i: usize, j: usize, value: f32) {
+        let (row, column) = if i >= j { (i, j) } else { (j, i) };
+        if let Some(place) = self.0.get_mut(start(row) + column) {
+            *place += value;
+        }
+    }
+
+    /// Adds the outer product of a vector.
+    pub(super) fn add_outer(&mut self, vector: &Vector) {
+        self.add_scaled_outer(vector, 1.0);
+    }
+
+    pub(super) fn add_scaled_outer(&mut self, vector: &Vector, factor: f32) {
+        let mut rest: &mut [f32] = &mut self.0;
+        for (i, x) in vector.iter().enumerate() {
+            let Some((row, after)) = rest.split_at_mut_checked(i + 1) else { return };
+            let scaled = factor * x;
+            row.iter_mut().zip(vector).for_each(|(place, y)| *place += scaled * y);
+            rest = after;
+        }
+    }
+
+    /// Adds another matrix.
+    pub(super) fn add_all(&mut self, other: &Self, factor: f32) {
+        self.0.iter_mut().zip(&other.0).for_each(|(place, x)| *place += factor * x);
+    }
+
+    /// The matrix times a vector.
+    pub(super) fn times(&self, vector: &Vector) -> Vector {
+        let mut product = [0.0; CHANNELS];
+        for (i, place) in product.iter_mut().enumerate() {
+            *place = vector.iter().enumerate().map(|(j, x)| self.get(i, j) * x).sum();
+        }
+        product
+    }
+}
+
+/// A matrix as L·D·Lᵀ: no square roots.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct Factors {
+    /// L below the diagonal, 1/D on it.
+    rows: [f32; HALF],
+    size: usize,
+}
+
+impl Factors {
+    /// Of the first `size` rows.
+    pub(super) fn of(matrix: &Half, size: usize) -> Self {
+        let mut rows = matrix.0;
+        for i in 0..size {
+            let Some((before, row)) = rows.split_at_mut_checked(start(i)) else { break };
+            let mut before: &[f32] = before;
+            let mut diagonal = row.get(i).copied().unwrap_or(LEAST);
+            for j in 0..i {
+                let Some((other, after)) = before.split_at_checked(j + 1) else { break };
+                before = after;
+                let Some((known, rest)) = row.split_at_mut_checked(j) else { break };
+                let Some(place) = rest.first_mut() else { break };
+                // What stands in `known` are L times D.
+                *place -= known.iter().zip(other).map(|(x, l)| x * l).sum::<f32>();
+            }
+            let mut before: &[f32] = rows.get(..start(i)).unwrap_or(&[]);
+            let mut scaled = [0.0; CHANNELS];
+            for (j, place) in scaled.iter_mut().enumerate().take(i) {
+                let Some((other, after)) = before.split_at_checked(j + 1) else { break };
+                before = after;
+                *place = other.last().copied().unwrap_or(0.0);
+            }
+            let Some(row) = rows.get_mut(start(i)..) else { break };
+            for (x, inverse) in row.iter_mut().zip(scaled).take(i) {
+                let unscaled = *x;
+                *x *= inverse;
+                diagonal -= unscaled * *x;
+            }
+            if let Some(place) = row.get_mut(i) {
+                *place = 1.0 / diagonal.max(LEAST);
+            }
+        }
+        Self { rows, size }
+    }
+
+    /// The solution of (L·D·Lᵀ) x = b.
+    pub(super) fn solve(&self, b: &Vector) -> Vector {
+        let mut x = *b;
+        for i in 0..self.size {
+            let row = self.row(i);
+            let (known, rest) = x.split_at_mut(i.min(CHANNELS));
+            if let Some(place) = rest.first_mut() {
+                *place -= row.iter().zip(known.iter()).map(|(l, y)| l * y).sum::<f32>();
+            }
+        }
+        for (i, place) in x.iter_mut().enumerate() {
+            let inverse = if i < self.size { self.row(i).last().copied().unwrap_or(0.0) } else { 0.0 };
+            *place *= inverse;
+        }
+        for i in (0..self.size).rev() {
+            let row = self.row(i);
+            let (before, rest) = x.split_at_mut(i.min(CHANNELS));
+            if let Some(value) = rest.first().copied() {
+                before.iter_mut().zip(row).for_each(|(place, l)| *place -= l * value);
+            }
+        }
+        x
+    }
+
+    fn row(&self, i: usize) -> &[f32] {
+        self.rows.get(start(i)..=start(i) + i).unwrap_or(&[])
+    }
+}
+
+/// How many hypotheses are weighed side by side.
+pub(super) const LANES: usize = 4;
+/// One number of each.
+pub(super) type Lane = [f32; LANES];
+
+#[inline]
+fn each(mut of: impl FnMut(usize) -> f32) -> Lane {
+    core::array::from_fn(&mut of)
+}
+
+/// Of [`LANES`] hypotheses at once: the squared distance of their residuals by their covariances, and the product of the
+/// diagonals D, which is the determinant.
+pub(super) fn distances(matrices: &mut [Lane; HALF], residuals: &mut [Lane; CHANNELS], size: usize) -> (Lane, Lane) {
+    let mut squared = [0.0; LANES];
+    let mut determinant = [1.0; LANES];
+    // 1/D of the rows done.
+    let mut inverses = [[0.0; LANES]; CHANNELS];
+    for i in 0..size {
+        let Some((before, rest)) = matrices.split_at_mut_checked(start(i)) else { break };
+        let Some((diagonal_place, row)) = rest.get_mut(..=i).and_then(<[Lane]>::split_last_mut) else { break };
+        let mut before: &[Lane] = before;
+        for j in 0..i {
+            let Some((other, after)) = before.split_at_checked(j + 1) else { break };
+            before = after;
+            let Some((known, rest)) = row.split_at_mut_checked(j) else { break };
+            let Some(place) = rest.first_mut() else { break };
+            let mut sum = *place;
+            for (x, l) in known.iter().zip(other) {
+                sum = each(|k| sum[k] - x[k] * l[k]);
+            }
+            *place = sum;
+        }
+        let Some((done, left)) = residuals.split_at_mut_checked(i) else { break };
+        let Some(residual) = left.first_mut() else { break };
+        let (mut diagonal, mut value) = (*diagonal_place, *residual);
+        for ((x, inverse), known) in row.iter_mut().zip(&inverses).zip(done.iter()) {
+            let unscaled = *x;
+            *x = each(|k| unscaled[k] * inverse[k]);
+            diagonal = each(|k| diagonal[k] - unscaled[k] * x[k]);
+            value = each(|k| value[k] - x[k] * known[k]);
+        }
+        diagonal = diagonal.map(|one| one.max(LEAST));
+        let inverse = diagonal.map(|one| 1.0 / one);
+        *residual = value;
+        if let Some(place) = inverses.get_mut(i) {
+            *place = inverse;
+        }
+        squared = each(|k| squared[k] + value[k] * value[k] * inverse[k]);
+        determinant = each(|k| determinant[k] * diagonal[k]);
+    }
+    (squared, determinant)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn sample() -> Half {
+        // Diagonally dominant: positive definite.
+        let mut matrix = Half::ZERO;
+        for i in 0..CHANNELS {
+            for j in 0..=i {
+                let value = if i == j { 5.0 + i as f32 } else { 1.0 / (1.0 + (i - j) as f32) };
+                matrix.add(i, j, value);
+            }
+        }
+        matrix
+    }
+
+    #[test]
+    fn solutions_solve() {
+        let matrix = sample();
+        let b: Vector = core::array::from_fn(|i| (i as f32 - 4.0) * 0.7);
+        let x = Factors::of(&matrix, CHANNELS).solve(&b);
+        for (left, right) in matrix.times(&x).iter().zip(b) {
+            assert!((left - right).abs() < 1e-5, "{left} {right}");
+        }
+    }
+
+    #[test]
+    fn side_by_side_is_one_by_one() {
+        let matrix = sample();
+        let b: Vector = core::array::from_fn(|i| (i as f32 - 4.0) * 0.7);
+        for size in [1, 4, CHANNELS] {
+            let factors = Factors::of(&matrix, size);
+            let short: Vector = core::array::from_fn(|i| if i < size { b[i] } else { 0.0 });
+            let expected: f32 = factors.solve(&short).iter().zip(short).map(|(x, y)| x * y).sum();
+            let mut lanes = matrix.0.map(|x| [x, 2.0 * x, x, x]);
+            let mut residuals = b.map(|x| [x, x, 2.0 * x, 0.0]);
+            let (squared, determinant) = distances(&mut lanes, &mut residuals, size);
+            assert!((squared[0] / expected - 1.0).abs() < 1e-5);
+            assert!((squared[1] / expected - 0.5).abs() < 1e-5 && (squared[2] / expected - 4.0).abs() < 1e-4);
+            assert_eq!(squared[3], 0.0);
+            assert!((determinant[1] / determinant[0] / 2.0_f32.powi(size as i32) - 1.0).abs() < 1e-4);
+        }
+    }
+}
