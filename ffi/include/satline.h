@@ -163,6 +163,9 @@
 // Field: target temperature difference 0 to 50 K.
 #define SATLINE_FIELD_TARGET_APPROACH_K 24
 
+// Field: temperature 50 to 700 K.
+#define SATLINE_FIELD_METERING_INLET_TEMPERATURE_K 25
+
 // Choice: how refrigerant is metered into the indoor coil.
 #define SATLINE_CHOICE_METERING 0
 
@@ -372,6 +375,9 @@
 
 // The discharge line is colder than the condensing temperature: the probe is not on the discharge line or does not touch it.
 #define SATLINE_REASON_DISCHARGE_LINE_CONTRADICTS 35
+
+// The return air is outside 70 to 80 °F: the house is too cold for a charge test, or still being pulled down.
+#define SATLINE_REASON_INDOOR_OUTSIDE_RANGE 36
 
 // pass
 #define SATLINE_ACTION_PASS 1
@@ -1665,6 +1671,9 @@
 
 // weighed against expected charge
 #define SATLINE_FEATURE_WEIGHED_CHARGE_SHARE 14
+
+// cooling along the liquid line
+#define SATLINE_FEATURE_LIQUID_LINE_DROP_K 15
 
 // this unit's own readings when healthy
 #define SATLINE_SOURCE_BASELINE 1

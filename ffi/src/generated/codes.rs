@@ -79,6 +79,8 @@ pub const SATLINE_FIELD_TARGET_SUPERHEAT_K: i32 = 22;
 pub const SATLINE_FIELD_TARGET_SUBCOOLING_K: i32 = 23;
 /// Field: target temperature difference 0 to 50 K.
 pub const SATLINE_FIELD_TARGET_APPROACH_K: i32 = 24;
+/// Field: temperature 50 to 700 K.
+pub const SATLINE_FIELD_METERING_INLET_TEMPERATURE_K: i32 = 25;
 /// Choice: how refrigerant is metered into the indoor coil.
 pub const SATLINE_CHOICE_METERING: i32 = 0;
 /// metering: fixed orifice.
@@ -219,6 +221,8 @@ pub const SATLINE_REASON_CHARGE_ALREADY_WEIGHED: i32 = 33;
 pub const SATLINE_REASON_SUCTION_BELOW_ATMOSPHERE: i32 = 34;
 /// The discharge line is colder than the condensing temperature: the probe is not on the discharge line or does not touch it.
 pub const SATLINE_REASON_DISCHARGE_LINE_CONTRADICTS: i32 = 35;
+/// The return air is outside 70 to 80 °F: the house is too cold for a charge test, or still being pulled down.
+pub const SATLINE_REASON_INDOOR_OUTSIDE_RANGE: i32 = 36;
 /// pass
 pub const SATLINE_ACTION_PASS: i32 = 1;
 /// add refrigerant
@@ -1081,6 +1085,8 @@ pub const SATLINE_FEATURE_COIL_SUPERHEAT_K: i32 = 12;
 pub const SATLINE_FEATURE_WET_BULB_SPLIT_K: i32 = 13;
 /// weighed against expected charge
 pub const SATLINE_FEATURE_WEIGHED_CHARGE_SHARE: i32 = 14;
+/// cooling along the liquid line
+pub const SATLINE_FEATURE_LIQUID_LINE_DROP_K: i32 = 15;
 /// this unit's own readings when healthy
 pub const SATLINE_SOURCE_BASELINE: i32 = 1;
 /// the maker's figure

@@ -78,6 +78,7 @@ pub extern "C" fn satline_reason_sentence(number: i32) -> *const c_char {
         "The charge that was weighed in is already what the unit should hold: adding more would be on top of another fault.\0",
         "The suction pressure is below the pressure of the air around: a leak would draw air in. Stop and find out why before adding anything.\0",
         "The discharge line is colder than the condensing temperature: the probe is not on the discharge line or does not touch it.\0",
+        "The return air is outside 70 to 80 °F: the house is too cold for a charge test, or still being pulled down.\0",
     );
     let start = match number {
         1 => 8,
@@ -115,6 +116,7 @@ pub extern "C" fn satline_reason_sentence(number: i32) -> *const c_char {
         33 => 3399,
         34 => 3514,
         35 => 3648,
+        36 => 3771,
         _ => 0,
     };
     WORDS.as_ptr().wrapping_add(start).cast()
@@ -1575,6 +1577,7 @@ pub extern "C" fn satline_feature_sentence(number: i32) -> *const c_char {
         "superheat at the indoor coil\0",
         "wet bulb split\0",
         "weighed against expected charge\0",
+        "cooling along the liquid line\0",
     );
     let start = match number {
         1 => 8,
@@ -1591,6 +1594,7 @@ pub extern "C" fn satline_feature_sentence(number: i32) -> *const c_char {
         12 => 286,
         13 => 315,
         14 => 330,
+        15 => 362,
         _ => 0,
     };
     WORDS.as_ptr().wrapping_add(start).cast()
@@ -1615,6 +1619,7 @@ pub extern "C" fn satline_feature_name(number: i32) -> *const c_char {
         "coil_superheat_k\0",
         "wet_bulb_split_k\0",
         "weighed_charge_share\0",
+        "liquid_line_drop_k\0",
     );
     let start = match number {
         1 => 8,
@@ -1631,6 +1636,7 @@ pub extern "C" fn satline_feature_name(number: i32) -> *const c_char {
         12 => 201,
         13 => 218,
         14 => 235,
+        15 => 256,
         _ => 0,
     };
     WORDS.as_ptr().wrapping_add(start).cast()
