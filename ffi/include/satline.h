@@ -17,15 +17,18 @@
  *
  * Stack. On a Cortex-M4 (32-bit, doubles in software) functions use less than so many bytes, which tests/firmware/run
  * measures and holds:
+ *  10240  satline_diagnose_with on its stack
  *   5120  satline_diagnose
+ *   4096  satline_diagnose_with, given memory to work in
  *   3072  satline_coil_...
  *   2048  satline_decay_judge
  *   1536  satline_standing_check, satline_moist_air_...
  *   1280  rooms, recovery levels and cautions; airflow by pressure, charts and performance; the charge by the
  *         scale, leaks and recovery
  *    512  every other function of pressures and temperatures
- * satline_refrigerant_matches is for hosts: it carries every refrigerant. A reading takes 560 bytes and a finding 1720
- * more, wherever the caller keeps them. On a 64-bit host the functions of full refrigerants use less than 32768 bytes;
+ * satline_refrigerant_matches is for hosts: it carries every refrigerant. A reading takes 560 bytes, a finding 1720, its
+ * evidence 2064, accuracies 3088, a diagnosis 6656 to work in and 2560 more for each baseline reading, wherever the
+ * caller keeps them. On a 64-bit host the functions of full refrigerants use less than 32768 bytes;
  * tests/c/run holds that.
  *
  * Safety. A result is an aid, not a permission. Refrigerant is under pressure, some of it burns, and a unit carries
@@ -159,6 +162,9 @@
 
 // Field: target temperature difference 0 to 50 K.
 #define SATLINE_FIELD_TARGET_APPROACH_K 24
+
+// Field: temperature 50 to 700 K.
+#define SATLINE_FIELD_METERING_INLET_TEMPERATURE_K 25
 
 // Choice: how refrigerant is metered into the indoor coil.
 #define SATLINE_CHOICE_METERING 0
@@ -337,6 +343,42 @@
 // The condensing temperature comes out below the outdoor air, which a running unit cannot do: wrong refrigerant named, gauge or hose, or a stopped compressor.
 #define SATLINE_REASON_CONDENSING_BELOW_AMBIENT 24
 
+// Suction and high side stand at the same pressure: the compressor is not pumping, or both hoses are on one port.
+#define SATLINE_REASON_EQUAL_PRESSURES 25
+
+// A gauge shows the pressure of the air around it: the hose is not seated, its valve is closed, or the circuit is empty.
+#define SATLINE_REASON_HOSE_NOT_SEATED 26
+
+// The discharge pressure stands far above the liquid pressure: a service valve that is not fully open, or hoses at other ports than named.
+#define SATLINE_REASON_SERVICE_VALVE_PART_CLOSED 27
+
+// The unit was pulling down, defrosting, cycling its outdoor fan or holding its head pressure: none of that is a test of the charge.
+#define SATLINE_REASON_OPERATION_UNSTEADY 28
+
+// The refrigerant is unknown, mixed, or has shifted by a leak of vapour: its pressures do not tell its temperatures. Recover it and charge afresh.
+#define SATLINE_REASON_REFRIGERANT_IN_DOUBT 29
+
+// Another fault is likelier than the charge: find it first, for a charge corrected on top of it becomes a new fault.
+#define SATLINE_REASON_OTHER_CAUSE_LIKELIER 30
+
+// No target was given for this unit; all that was measured together tells the charge.
+#define SATLINE_REASON_JUDGED_BY_EVIDENCE 31
+
+// The measurements fit more than one explanation too well to act on the charge.
+#define SATLINE_REASON_EVIDENCE_TOO_CLOSE 32
+
+// The charge that was weighed in is already what the unit should hold: adding more would be on top of another fault.
+#define SATLINE_REASON_CHARGE_ALREADY_WEIGHED 33
+
+// The suction pressure is below the pressure of the air around: a leak would draw air in. Stop and find out why before adding anything.
+#define SATLINE_REASON_SUCTION_BELOW_ATMOSPHERE 34
+
+// The discharge line is colder than the condensing temperature: the probe is not on the discharge line or does not touch it.
+#define SATLINE_REASON_DISCHARGE_LINE_CONTRADICTS 35
+
+// The return air is outside 70 to 80 °F: the house is too cold for a charge test, or still being pulled down.
+#define SATLINE_REASON_INDOOR_OUTSIDE_RANGE 36
+
 // pass
 #define SATLINE_ACTION_PASS 1
 
@@ -475,6 +517,30 @@
 // The result is near the edge of its band: read again with better probes or after a while.
 #define SATLINE_NEXT_CHECK_READ_AGAIN 16
 
+// Measure the temperature of the discharge line, a hand's breadth from the compressor.
+#define SATLINE_NEXT_CHECK_MEASURE_DISCHARGE_LINE 17
+
+// Measure the air that leaves the outdoor coil, beside the air that enters it.
+#define SATLINE_NEXT_CHECK_MEASURE_CONDENSER_AIR 18
+
+// Measure the compressor's power.
+#define SATLINE_NEXT_CHECK_MEASURE_POWER 19
+
+// Measure a return bend in the middle of the outdoor coil, insulated: a saturation temperature well above it means air or nitrogen inside.
+#define SATLINE_NEXT_CHECK_MEASURE_COIL_SURFACE 20
+
+// Stop the unit, let everything come to one temperature, and compare the pressure with that of the refrigerant.
+#define SATLINE_NEXT_CHECK_STANDING_PRESSURE 21
+
+// Measure the supply wet bulb: with the airflow it gives the capacity.
+#define SATLINE_NEXT_CHECK_MEASURE_SUPPLY_WET_BULB 22
+
+// Measure the temperature of the line that leaves the indoor coil.
+#define SATLINE_NEXT_CHECK_MEASURE_COIL_OUTLET 23
+
+// Test the compressor: pump-down or the drop of its power and pressures; on a heat pump also the reversing valve's temperatures.
+#define SATLINE_NEXT_CHECK_COMPRESSOR_TEST 24
+
 // Leave the charge as it is.
 #define SATLINE_ADVICE_LEAVE_CHARGE 1
 
@@ -528,6 +594,21 @@
 
 // The high side runs hot: do not add refrigerant, and watch for the pressure switch.
 #define SATLINE_CAUTION_HIGH_HEAD 13
+
+// If it may be leaking indoors: ventilate and remove every source of ignition before anything else.
+#define SATLINE_CAUTION_FLAMMABLE_LEAK 14
+
+// Too much refrigerant, or liquid coming back, washes out the compressor's oil and breaks it: do not leave it running so.
+#define SATLINE_CAUTION_FLOODED_COMPRESSOR 15
+
+// A sweating compressor shell alone proves nothing on a humid day: the sump over the dew temperature, or the discharge superheat, does.
+#define SATLINE_CAUTION_SWEATING_SHELL 16
+
+// The discharge line is hotter than about 225 °F (common practice; the maker's figure rules): oil and valves suffer.
+#define SATLINE_CAUTION_HOT_DISCHARGE 17
+
+// The suction side is below the pressure of the air: a leak there draws air in.
+#define SATLINE_CAUTION_SUCTION_BELOW_ATMOSPHERE 18
 
 // Two-sided.
 #define SATLINE_BOUND_EXACT 1
@@ -1519,6 +1600,150 @@
 // This refrigerant can burn: no flame or spark near an open circuit, fresh air, and a leak detector made for it.
 #define SATLINE_LINE_CAUTION_FLAMMABLE_REFRIGERANT 4
 
+// too little refrigerant
+#define SATLINE_CAUSE_UNDERCHARGE 1
+
+// too much refrigerant
+#define SATLINE_CAUSE_OVERCHARGE 2
+
+// too little air over the indoor coil
+#define SATLINE_CAUSE_LOW_INDOOR_AIRFLOW 3
+
+// too little air over the outdoor coil
+#define SATLINE_CAUSE_RESTRICTED_CONDENSER_AIR 4
+
+// a restriction in the liquid line
+#define SATLINE_CAUSE_LIQUID_LINE_RESTRICTION 5
+
+// gas leaking back through the compressor or reversing valve
+#define SATLINE_CAUSE_COMPRESSOR_LEAKAGE 6
+
+// air or nitrogen in the circuit
+#define SATLINE_CAUSE_NON_CONDENSABLES 7
+
+// a metering device that passes too much
+#define SATLINE_CAUSE_METERING_OVERFEEDING 8
+
+// a metering device that passes too little
+#define SATLINE_CAUSE_METERING_UNDERFEEDING 9
+
+// something that none of the known faults describes
+#define SATLINE_CAUSE_UNMODELLED 10
+
+// evaporating temperature
+#define SATLINE_FEATURE_EVAPORATING_K 1
+
+// superheat
+#define SATLINE_FEATURE_SUPERHEAT_K 2
+
+// condensing over outdoor air
+#define SATLINE_FEATURE_CONDENSING_OVER_AMBIENT_K 3
+
+// subcooling
+#define SATLINE_FEATURE_SUBCOOLING_K 4
+
+// discharge line temperature
+#define SATLINE_FEATURE_DISCHARGE_K 5
+
+// temperature split
+#define SATLINE_FEATURE_TEMPERATURE_SPLIT_K 6
+
+// warming of the outdoor air
+#define SATLINE_FEATURE_CONDENSER_AIR_RISE_K 7
+
+// compressor power for the capacity
+#define SATLINE_FEATURE_COMPRESSOR_POWER_SHARE 8
+
+// airflow for the capacity
+#define SATLINE_FEATURE_AIRFLOW_SHARE 9
+
+// saturation over the coil's surface
+#define SATLINE_FEATURE_SURFACE_DIFFERENCE_K 10
+
+// drop between discharge and liquid port
+#define SATLINE_FEATURE_HIGH_SIDE_DROP_K 11
+
+// superheat at the indoor coil
+#define SATLINE_FEATURE_COIL_SUPERHEAT_K 12
+
+// wet bulb split
+#define SATLINE_FEATURE_WET_BULB_SPLIT_K 13
+
+// weighed against expected charge
+#define SATLINE_FEATURE_WEIGHED_CHARGE_SHARE 14
+
+// cooling along the liquid line
+#define SATLINE_FEATURE_LIQUID_LINE_DROP_K 15
+
+// this unit's own readings when healthy
+#define SATLINE_SOURCE_BASELINE 1
+
+// the maker's figure
+#define SATLINE_SOURCE_MAKER 2
+
+// the protocol's table
+#define SATLINE_SOURCE_PROTOCOL 3
+
+// units of its kind
+#define SATLINE_SOURCE_CLASS 4
+
+// the unit has run long enough without a change
+#define SATLINE_PRECONDITION_STEADY 1
+
+// the unit runs steadily, without defrost, fan cycling or head-pressure control
+#define SATLINE_PRECONDITION_OPERATION 2
+
+// the compressor runs at one speed or in its maker's charging mode
+#define SATLINE_PRECONDITION_COMPRESSOR 3
+
+// the outdoor air is warm enough for a charge test
+#define SATLINE_PRECONDITION_OUTDOOR_AIR 4
+
+// the return air is warm enough for a charge test
+#define SATLINE_PRECONDITION_INDOOR_AIR 5
+
+// the return wet bulb fits its dry bulb
+#define SATLINE_PRECONDITION_WET_BULB 6
+
+// the airflow over the indoor coil is known and right
+#define SATLINE_PRECONDITION_AIRFLOW 7
+
+// the pressures are what a running unit with open valves and seated hoses shows
+#define SATLINE_PRECONDITION_PRESSURES 8
+
+// the line temperatures fit their pressures and the air
+#define SATLINE_PRECONDITION_LINE_TEMPERATURES 9
+
+// the metering device and its place are known
+#define SATLINE_PRECONDITION_METERING 10
+
+// the refrigerant is known, unmixed, and fits its pressures
+#define SATLINE_PRECONDITION_REFRIGERANT 11
+
+// yes
+#define SATLINE_PRECONDITION_STATUS_MET 1
+
+// no
+#define SATLINE_PRECONDITION_STATUS_NOT_MET 2
+
+// not known
+#define SATLINE_PRECONDITION_STATUS_UNKNOWN 3
+
+// The evidence singles this out clearly enough to act on.
+#define SATLINE_CONCLUSION_STANDS 1
+
+// Something that must hold before a diagnosis does not hold; see the preconditions.
+#define SATLINE_CONCLUSION_PRECONDITION_NOT_MET 2
+
+// Too little was measured to tell causes apart.
+#define SATLINE_CONCLUSION_TOO_LITTLE_MEASURED 3
+
+// The leading explanations are too close to act on one of them.
+#define SATLINE_CONCLUSION_TOO_CLOSE 4
+
+// No known fault fits these readings: suspect an instrument, a second fault, or the data of the unit.
+#define SATLINE_CONCLUSION_NOTHING_FITS 5
+
 // Value: superheat.
 #define SATLINE_VALUE_SUPERHEAT_K 0
 
@@ -1548,6 +1773,12 @@
 
 // Value: airflow for the capacity.
 #define SATLINE_VALUE_AIRFLOW_PER_CAPACITY_M3_S_W 9
+
+// Value: discharge superheat.
+#define SATLINE_VALUE_DISCHARGE_SUPERHEAT_K 10
+
+// Value: sump over evaporating temperature.
+#define SATLINE_VALUE_SUMP_OVER_DEW_K 11
 
 // Missing: the refrigerant.
 #define SATLINE_MISSING_REFRIGERANT 100
@@ -2216,6 +2447,33 @@
 // Bit of satline_value.given: deviation_uncertainty is set.
 #define SATLINE_GIVEN_DEVIATION_UNCERTAINTY 8
 
+// How many preconditions an evidence has room for.
+#define SATLINE_EVIDENCE_PRECONDITIONS 16
+
+// How many features an evidence has room for.
+#define SATLINE_EVIDENCE_FEATURES 32
+
+// How many hypotheses an evidence has room for.
+#define SATLINE_EVIDENCE_HYPOTHESES 32
+
+// Bit of satline_charge_amount.given: everything but mass_kg is set.
+#define SATLINE_AMOUNT_GIVEN_SHARE 1
+
+// Bit of satline_charge_amount.given: mass_kg is set.
+#define SATLINE_AMOUNT_GIVEN_MASS 2
+
+// Most baseline readings that a diagnosis takes.
+#define SATLINE_BASELINE_READINGS 16
+
+// How many causes the options have room for.
+#define SATLINE_DIAGNOSIS_CAUSES 16
+
+// How many 8-byte words a diagnosis works in, besides those of its baseline.
+#define SATLINE_DIAGNOSIS_WORDS 832
+
+// How many 8-byte words more it needs for each baseline reading.
+#define SATLINE_BASELINE_WORDS 320
+
 // Most temperatures that a standing-pressure check takes.
 #define SATLINE_STANDING_TEMPERATURES 16
 
@@ -2624,6 +2882,125 @@ typedef struct satline_finding {
   // Value n (SATLINE_VALUE_...).
   struct satline_value value[SATLINE_FINDING_VALUES];
 } satline_finding;
+
+// How much refrigerant to add or recover, as far as the evidence tells; all 0 where it does not. Never adjust by this
+// number at once: add in weighed steps, and measure again after each.
+typedef struct satline_charge_amount {
+  // Share of the nameplate charge: positive to add, negative to recover.
+  double share;
+  // One standard uncertainty of the share.
+  double standard_uncertainty;
+  // Lower end of the interval that holds the true share with 90 %.
+  double lowest;
+  // Upper end of it.
+  double highest;
+  // The share of the expected charge, kilograms, where the reading gives one.
+  double mass_kg;
+  // SATLINE_AMOUNT_GIVEN_... bits.
+  uint32_t given;
+  // SATLINE_BOUND_...: whether the share is one-sided; 0 when there is none.
+  int32_t bound;
+} satline_charge_amount;
+
+// Something that must hold before a diagnosis, and whether it does.
+typedef struct satline_precondition {
+  // SATLINE_PRECONDITION_...
+  int32_t precondition;
+  // SATLINE_PRECONDITION_STATUS_...
+  int32_t status;
+  // SATLINE_REASON_...: what speaks against it, where it does not hold; else 0.
+  int32_t reason;
+} satline_precondition;
+
+// One feature, measured against what was expected of this unit if healthy, in the unit of its name: K, or a share.
+typedef struct satline_feature {
+  // SATLINE_FEATURE_...
+  int32_t feature;
+  // SATLINE_SOURCE_...: the most trusted source that the expectation rests on.
+  int32_t source;
+  // What was measured.
+  double value;
+  // One standard uncertainty of it, from the instruments.
+  double standard_uncertainty;
+  // What was expected in today's air.
+  double expected;
+  // One standard uncertainty of that.
+  double expected_uncertainty;
+} satline_feature;
+
+// What may be wrong, and how probable it is.
+typedef struct satline_hypothesis {
+  // Bit n is set for cause n (SATLINE_CAUSE_...); 0 for a healthy unit.
+  uint32_t causes;
+  // Always 0.
+  uint32_t reserved;
+  // 0 to 1.
+  double probability;
+} satline_hypothesis;
+
+// What stands behind a finding. Start with satline_evidence_init.
+typedef struct satline_evidence {
+  // sizeof(satline_evidence), set by satline_evidence_init.
+  uint32_t struct_size;
+  // How many preconditions are in precondition.
+  uint32_t precondition_count;
+  // How many features could be measured.
+  uint32_t feature_count;
+  // How many hypotheses were weighed; 0 when nothing could be.
+  uint32_t hypothesis_count;
+  // 1 when the finding stands by causes, 0 when it cannot tell.
+  int32_t stands;
+  // What it stands by, when it stands: bit n for cause n (SATLINE_CAUSE_...); 0 for a healthy unit.
+  uint32_t causes;
+  // SATLINE_CONCLUSION_...: why it stands or not; 0 before a diagnosis.
+  int32_t conclusion;
+  // 1 when what is most likely also fits; 0 when no known fault explains the readings.
+  int32_t fits;
+  // How much to add or recover.
+  struct satline_charge_amount amount;
+  // The preconditions, in the order of their numbers.
+  struct satline_precondition precondition[SATLINE_EVIDENCE_PRECONDITIONS];
+  // The features, in the order of their numbers.
+  struct satline_feature feature[SATLINE_EVIDENCE_FEATURES];
+  // The hypotheses, most likely first. Their probabilities sum to 1.
+  struct satline_hypothesis hypothesis[SATLINE_EVIDENCE_HYPOTHESES];
+} satline_evidence;
+
+// What a diagnosis is told besides the reading. Start with satline_diagnosis_options_init: nothing, and the defaults.
+typedef struct satline_diagnosis_options {
+  // sizeof(satline_diagnosis_options), set by satline_diagnosis_options_init.
+  uint32_t struct_size;
+  // Must be 0.
+  uint32_t reserved;
+  // SATLINE_EDITION_...: the protocol whose own verdict is quoted; 0 for the default.
+  int32_t protocol_edition;
+  // SATLINE_ROLE_...: whose tolerances are applied; 0 for the default.
+  int32_t protocol_role;
+  // baseline_count readings of the same unit with the same refrigerant, taken when it was known to be healthy; null
+  // when there is none. Readings taken in heating, or with another metering device, are passed over.
+  const struct satline_reading *baseline;
+  // Accuracies of the reading's instruments; null for those that the verification protocol asks for.
+  const struct satline_accuracies *accuracies;
+  // Accuracies of the instruments of all baseline readings, likewise.
+  const struct satline_accuracies *baseline_accuracies;
+  // Memory to work in: work_words 8-byte words, at least SATLINE_DIAGNOSIS_WORDS and SATLINE_BASELINE_WORDS more for
+  // each baseline reading. Nothing is kept in it between calls, and it need not be cleared. Null, with 0 words: the
+  // diagnosis works on its stack, and can have no baseline.
+  uint64_t *work;
+  // How many baseline readings there are, 0 to SATLINE_BASELINE_READINGS.
+  uint32_t baseline_count;
+  // How many words work has.
+  uint32_t work_words;
+  // Weight of a healthy unit before anything is measured, above 0 and up to 1; only ratios of weights matter. 0 for
+  // the default.
+  double healthy;
+  // Factor of pairs of causes, up to 100: 1 when faults meet by chance alone, more when neglect brings them together,
+  // 1e-9 for practically no pair. 0 for the default.
+  double pairs;
+  // Weight n is that of cause n (SATLINE_CAUSE_...) before anything is measured, above 0 and up to 1. 0 for the
+  // default, and where no cause has that number.
+  double causes[SATLINE_DIAGNOSIS_CAUSES];
+} satline_diagnosis_options;
 
 // What is measured at a bottle or a unit at rest, and how well. Start with satline_standing_init.
 typedef struct satline_standing {
@@ -5299,6 +5676,38 @@ int32_t satline_diagnose(const struct satline_refrigerant *refrigerant,
                          const struct satline_reading *reading,
                          struct satline_finding *finding);
 
+// Empties an evidence. struct_size: sizeof(satline_evidence), so that a newer library knows how large yours is.
+//
+// Status: SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_evidence_init(struct satline_evidence *evidence,
+                              uint32_t struct_size);
+
+// Empties the options: no baseline, and the defaults. struct_size: sizeof(satline_diagnosis_options), so that a newer
+// library knows how large yours is.
+//
+// Status: SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER.
+int32_t satline_diagnosis_options_init(struct satline_diagnosis_options *options,
+                                       uint32_t struct_size);
+
+// Judges a reading with all that is known besides, and gives what stands behind the finding. With null options the
+// finding is that of satline_diagnose. The result is an aid to a licensed technician; read its cautions. A whole program:
+// ffi/examples/diagnosis.c.
+//
+// options: null for the defaults. evidence: null where only the finding is asked for. The options' memory to work in
+// must not overlap any other argument. Options and what they point at are only read, so that calls at once may share
+// them; the memory to work in is written, and they may not share that.
+//
+// Status: SATLINE_STATUS_NULL_POINTER (also a baseline without memory to work in), SATLINE_STATUS_BAD_STRUCT_SIZE (a
+// structure not initialised, reserved not 0, or too few words to work in), SATLINE_STATUS_VERSION_MISMATCH,
+// SATLINE_STATUS_OUT_OF_RANGE (too many baseline readings; a weight, an accuracy, a field), SATLINE_STATUS_NOT_FINITE,
+// SATLINE_STATUS_UNKNOWN_CHOICE (edition, role, a weight of no cause, a choice of a reading),
+// SATLINE_STATUS_UNKNOWN_FIELD.
+int32_t satline_diagnose_with(const struct satline_refrigerant *refrigerant,
+                              const struct satline_reading *reading,
+                              const struct satline_diagnosis_options *options,
+                              struct satline_finding *finding,
+                              struct satline_evidence *evidence);
+
 // Empties the question. struct_size: sizeof(satline_standing), so that a newer library knows how large yours is.
 //
 // Status: SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER.
@@ -6683,6 +7092,30 @@ const char *satline_line_advice_sentence(int32_t number);
 
 // SATLINE_LINE_CAUTION_... in words; "unknown" for a number that is none. Never null; lives for ever.
 const char *satline_line_caution_sentence(int32_t number);
+
+// SATLINE_CAUSE_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_cause_sentence(int32_t number);
+
+// SATLINE_CAUSE_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_cause_name(int32_t number);
+
+// SATLINE_FEATURE_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_feature_sentence(int32_t number);
+
+// SATLINE_FEATURE_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_feature_name(int32_t number);
+
+// SATLINE_SOURCE_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_source_sentence(int32_t number);
+
+// SATLINE_PRECONDITION_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_precondition_sentence(int32_t number);
+
+// SATLINE_PRECONDITION_STATUS_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_precondition_status_sentence(int32_t number);
+
+// SATLINE_CONCLUSION_... in words; "unknown" for a number that is none. Never null; lives for ever.
+const char *satline_conclusion_sentence(int32_t number);
 
 // SATLINE_VALUE_... in words; "unknown" for a number that is none. Never null; lives for ever.
 const char *satline_value_name(int32_t number);

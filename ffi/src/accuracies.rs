@@ -1,6 +1,6 @@
 //! What is known of the instruments of a reading, in C: a plain structure that the caller owns.
 
-use crate::answer::{Answer, answer, given, status};
+use crate::answer::{Answer, emptied, given, status};
 use crate::generated::codes::{
     SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER, SATLINE_STATUS_OK, SATLINE_STATUS_OUT_OF_RANGE,
     SATLINE_STATUS_UNKNOWN_FIELD,
@@ -54,6 +54,7 @@ const _: () = assert!(size_of::<Accuracy>() == 48);
 const _: () = assert!(size_of::<Accuracies>() == 16 + 64 * 48);
 
 impl Accuracy {
+    #[cfg(test)]
     const NONE: Self = Self {
         of_reading: 0.0,
         of_full_scale: 0.0,
@@ -84,12 +85,12 @@ impl Accuracy {
 impl Accuracies {
     const SIZE: u32 = size_of::<Self>() as u32;
 
+    #[cfg(test)]
     const EMPTY: Self =
         Self { struct_size: Self::SIZE, reserved: 0, present: 0, accuracy: [Accuracy::NONE; SATLINE_READING_FIELDS] };
 
     /// Gives a core reading its accuracies. The caller may have written the structure without our functions, so
     /// everything is checked again.
-    #[cfg_attr(not(test), expect(dead_code, reason = "for a diagnosis that is given accuracies"))]
     pub(crate) fn fill(&self, reading: &mut satline::Reading) -> Answer<()> {
         if self.struct_size != Self::SIZE || self.reserved != 0 {
             return Err(SATLINE_STATUS_BAD_STRUCT_SIZE);
@@ -111,9 +112,8 @@ impl Accuracies {
 /// Status: SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn satline_accuracies_init(accuracies: *mut Accuracies, struct_size: u32) -> i32 {
-    let right = struct_size == Accuracies::SIZE;
-    // SAFETY: the header asks for a pointer that may be written for struct_size bytes.
-    unsafe { answer(accuracies, || if right { Ok(Accuracies::EMPTY) } else { Err(SATLINE_STATUS_BAD_STRUCT_SIZE) }) }
+    // SAFETY: the header asks for a pointer that may be written for struct_size bytes; zeros are one of these.
+    unsafe { emptied(accuracies, struct_size) }
 }
 
 /// Sets the accuracy of a field. field: SATLINE_FIELD_... .

@@ -1,6 +1,6 @@
 //! How every function answers: a status returned, the result through a pointer.
 
-use crate::generated::codes::{SATLINE_STATUS_NULL_POINTER, SATLINE_STATUS_OK};
+use crate::generated::codes::{SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER, SATLINE_STATUS_OK};
 
 /// A result, or the status that says why there is none.
 pub(crate) type Answer<T> = Result<T, i32>;
@@ -22,6 +22,26 @@ pub(crate) unsafe fn answer<T>(out: *mut T, compute: impl FnOnce() -> Answer<T>)
         }
         Err(status) => status,
     }
+}
+
+/// Empties a structure of which nothing but the size is not zero. Written as zeros: an empty one as a constant would take
+/// its whole size of a board's flash.
+///
+/// # Safety
+/// `out` is null or may be written as a `T`, which begins with its `struct_size` and may be all zeros.
+pub(crate) unsafe fn emptied<T>(out: *mut T, struct_size: u32) -> i32 {
+    if out.is_null() {
+        return SATLINE_STATUS_NULL_POINTER;
+    }
+    if struct_size as usize != size_of::<T>() {
+        return SATLINE_STATUS_BAD_STRUCT_SIZE;
+    }
+    // SAFETY: not null, and the caller promises the rest.
+    unsafe {
+        out.write_bytes(0, 1);
+        out.cast::<u32>().write(struct_size);
+    }
+    SATLINE_STATUS_OK
 }
 
 /// The status of a core error.

@@ -1,6 +1,6 @@
 //! A finding in C: a plain structure that the caller owns.
 
-use crate::answer::{Answer, answer, given};
+use crate::answer::{Answer, emptied, given};
 use crate::generated::codes::{SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER, SATLINE_STATUS_OK};
 use crate::handle::{Refrigerant, curves};
 use crate::reading::Reading;
@@ -95,27 +95,8 @@ const _: () = assert!(MISSING_MAX <= SATLINE_FINDING_MISSING);
 impl Finding {
     const SIZE: u32 = size_of::<Self>() as u32;
 
-    const EMPTY: Self = Self {
-        struct_size: Self::SIZE,
-        charge: 0,
-        charge_status: 0,
-        reason: 0,
-        protocol_action: 0,
-        protocol_reason: 0,
-        protocol_edition: 0,
-        protocol_role: 0,
-        protocol_split: 0,
-        next_check: 0,
-        advice: 0,
-        cautions: 0,
-        missing_count: 0,
-        reserved: 0,
-        missing: [MissingField::NONE; SATLINE_FINDING_MISSING],
-        value: [Value::NONE; SATLINE_FINDING_VALUES],
-    };
-
     /// Writes a core finding over this one, place by place: a whole new one would double the stack.
-    fn fill(&mut self, finding: &diagnosis::Finding) {
+    pub(crate) fn fill(&mut self, finding: &diagnosis::Finding) {
         self.charge = finding.charge.number();
         self.charge_status = finding.charge_status.number();
         self.reason = finding.reason.number();
@@ -182,7 +163,7 @@ impl From<diagnosis::Value> for Value {
 ///
 /// # Safety
 /// `finding` is null or may be read and written as its struct_size says.
-unsafe fn known<'a>(finding: *mut Finding) -> Answer<&'a mut Finding> {
+pub(crate) unsafe fn known<'a>(finding: *mut Finding) -> Answer<&'a mut Finding> {
     // SAFETY: promised by the caller.
     let finding = unsafe { finding.as_mut() }.ok_or(SATLINE_STATUS_NULL_POINTER)?;
     if finding.struct_size == Finding::SIZE { Ok(finding) } else { Err(SATLINE_STATUS_BAD_STRUCT_SIZE) }
@@ -193,9 +174,8 @@ unsafe fn known<'a>(finding: *mut Finding) -> Answer<&'a mut Finding> {
 /// Status: SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn satline_finding_init(finding: *mut Finding, struct_size: u32) -> i32 {
-    let empty = || if struct_size == Finding::SIZE { Ok(Finding::EMPTY) } else { Err(SATLINE_STATUS_BAD_STRUCT_SIZE) };
-    // SAFETY: the header asks for a pointer that may be written for struct_size bytes.
-    unsafe { answer(finding, empty) }
+    // SAFETY: the header asks for a pointer that may be written for struct_size bytes; zeros are one of these.
+    unsafe { emptied(finding, struct_size) }
 }
 
 /// Judges a reading. Any subset of fields gives a finding: what cannot be judged is said in it, with the fields that

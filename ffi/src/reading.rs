@@ -1,6 +1,6 @@
 //! A reading in C: a plain structure that the caller owns.
 
-use crate::answer::{Answer, answer, status, text};
+use crate::answer::{Answer, answer, emptied, status, text};
 use crate::generated::codes::{
     SATLINE_CHOICE_COMPRESSOR, SATLINE_CHOICE_METERING, SATLINE_CHOICE_METERING_PLACE, SATLINE_CHOICE_MODE,
     SATLINE_CHOICE_OPERATION, SATLINE_CHOICE_REFRIGERANT_CONDITION, SATLINE_CHOICE_STAGE,
@@ -39,14 +39,6 @@ const _: () = assert!(satline::reading::FIELD_COUNT <= SATLINE_READING_FIELDS);
 
 impl Reading {
     const SIZE: u32 = size_of::<Self>() as u32;
-
-    const EMPTY: Self = Self {
-        struct_size: Self::SIZE,
-        reserved: 0,
-        present: 0,
-        value: [0.0; SATLINE_READING_FIELDS],
-        choice: [0; SATLINE_READING_CHOICES],
-    };
 }
 
 /// A caller's reading to be changed.
@@ -68,9 +60,8 @@ fn done(answer: Answer<()>) -> i32 {
 /// Status: SATLINE_STATUS_BAD_STRUCT_SIZE, SATLINE_STATUS_NULL_POINTER.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn satline_reading_init(reading: *mut Reading, struct_size: u32) -> i32 {
-    let empty = || if struct_size == Reading::SIZE { Ok(Reading::EMPTY) } else { Err(SATLINE_STATUS_BAD_STRUCT_SIZE) };
-    // SAFETY: the header asks for a pointer that may be written for struct_size bytes.
-    unsafe { answer(reading, empty) }
+    // SAFETY: the header asks for a pointer that may be written for struct_size bytes; zeros are one of these.
+    unsafe { emptied(reading, struct_size) }
 }
 
 /// Sets a numeric field. field: SATLINE_FIELD_... . value: in the unit of the field's name (all pressures absolute).

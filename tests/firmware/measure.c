@@ -3,12 +3,12 @@
  * Stack: the memory below the stack pointer is painted, the call made, and the lowest changed word found.
  *
  * Instructions: QEMU runs with `-icount shift=0`, where one instruction takes one nanosecond of emulated time. SysTick
- * counts the board's clock of 25 MHz, so one tick is 40 instructions. A thousand calls are timed and the same loop
- * around an empty function with the same arguments is taken off. */
+ * counts the board's clock of 25 MHz, so one tick is 40 instructions. A thousand calls are timed, of a diagnosis fifty,
+ * and the same loop around an empty function with the same arguments is taken off. A count that ran over is 0. */
 #include "board.h"
 #include <satline.h>
 
-enum { PAINTED = 65536, CALLS = 1000, INSTRUCTIONS_PER_TICK = 40 };
+enum { PAINTED = 65536, CALLS = 1000, DIAGNOSES = 50, INSTRUCTIONS_PER_TICK = 40 };
 
 static volatile double pressure_pa = 914906.4, temperature_k = 289.8;
 static double result;
@@ -32,6 +32,55 @@ static void dew(void) { satline_dew_temperature_k(&SATLINE_R410A, pressure_pa, &
 static void superheat(void) { satline_superheat_k(&SATLINE_R410A, temperature_k, pressure_pa, &result); }
 static void density(void) { satline_saturated_vapor_density_kg_m3(&SATLINE_R410A_FULL, temperature_k, &result); }
 static void diagnose(void) { satline_diagnose(&SATLINE_R410A, &reading, &finding); }
+/* A valve unit with everything measured that a technician may measure, on the stack, and in the caller's memory with a
+ * baseline of the same unit and accuracies of its instruments. */
+static satline_reading full, baseline;
+static satline_accuracies accuracies;
+static satline_diagnosis_options options;
+static satline_evidence evidence;
+static uint64_t work[SATLINE_DIAGNOSIS_WORDS + SATLINE_BASELINE_WORDS];
+static int32_t diagnosed;
+static void diagnose_on_stack(void) { diagnosed = satline_diagnose_with(&SATLINE_R410A, &full, 0, &finding, &evidence); }
+static void diagnose_with(void) { diagnosed = satline_diagnose_with(&SATLINE_R410A, &full, &options, &finding, &evidence); }
+static void take_all(satline_reading *into, double warmer) {
+    static const struct {
+        int32_t field;
+        double value;
+    } rows[] = {
+        {SATLINE_FIELD_OUTDOOR_DRY_BULB_K, 305.4},           {SATLINE_FIELD_CONDENSER_LEAVING_DRY_BULB_K, 315.2},
+        {SATLINE_FIELD_RETURN_DRY_BULB_K, 297.0},            {SATLINE_FIELD_RETURN_WET_BULB_K, 290.9},
+        {SATLINE_FIELD_SUPPLY_DRY_BULB_K, 286.0},            {SATLINE_FIELD_SUPPLY_WET_BULB_K, 284.9},
+        {SATLINE_FIELD_AMBIENT_PRESSURE_PA, 100500.0},       {SATLINE_FIELD_SUCTION_PRESSURE_PA, 930000.0},
+        {SATLINE_FIELD_SUCTION_LINE_TEMPERATURE_K, 283.9},   {SATLINE_FIELD_LIQUID_PRESSURE_PA, 2450000.0},
+        {SATLINE_FIELD_LIQUID_LINE_TEMPERATURE_K, 307.9},    {SATLINE_FIELD_DISCHARGE_PRESSURE_PA, 2490000.0},
+        {SATLINE_FIELD_DISCHARGE_LINE_TEMPERATURE_K, 340.0}, {SATLINE_FIELD_COIL_OUTLET_TEMPERATURE_K, 283.4},
+        {SATLINE_FIELD_CONDENSING_SURFACE_TEMPERATURE_K, 313.0}, {SATLINE_FIELD_SUMP_TEMPERATURE_K, 320.0},
+        {SATLINE_FIELD_AIRFLOW_M3_S, 0.55},                  {SATLINE_FIELD_NOMINAL_CAPACITY_W, 10550.0},
+        {SATLINE_FIELD_COMPRESSOR_POWER_W, 2500.0},          {SATLINE_FIELD_EXPECTED_CHARGE_KG, 3.2},
+        {SATLINE_FIELD_MINUTES_SINCE_CHANGE, 25.0},          {SATLINE_FIELD_TARGET_SUBCOOLING_K, 5.5},
+    };
+    uint32_t i;
+    satline_reading_init(into, sizeof *into);
+    satline_reading_set_choice(into, SATLINE_CHOICE_METERING, SATLINE_METERING_THERMOSTATIC_VALVE);
+    for (i = 0; i < sizeof rows / sizeof rows[0]; i++) diagnosed |= satline_reading_set(into, rows[i].field, rows[i].value);
+    diagnosed |= satline_reading_set(into, SATLINE_FIELD_SUCTION_LINE_TEMPERATURE_K, 283.9 + warmer);
+    diagnosed |= satline_reading_set(into, SATLINE_FIELD_LIQUID_LINE_TEMPERATURE_K, 307.9 + warmer);
+}
+static void prepare_diagnosis(void) {
+    static const satline_accuracy gauge = {0.005, 0, 0, 0, 690, 1, 0};
+    take_all(&full, 4.0);
+    take_all(&baseline, 0.0);
+    diagnosed |= satline_evidence_init(&evidence, sizeof evidence);
+    diagnosed |= satline_accuracies_init(&accuracies, sizeof accuracies);
+    diagnosed |= satline_accuracies_set(&accuracies, SATLINE_FIELD_SUCTION_PRESSURE_PA, &gauge);
+    diagnosed |= satline_accuracies_set(&accuracies, SATLINE_FIELD_LIQUID_PRESSURE_PA, &gauge);
+    diagnosed |= satline_diagnosis_options_init(&options, sizeof options);
+    options.baseline = &baseline;
+    options.baseline_count = 1;
+    options.accuracies = options.baseline_accuracies = &accuracies;
+    options.work = work;
+    options.work_words = sizeof work / sizeof work[0];
+}
 static satline_standing standing;
 static satline_standing_finding stands;
 static void stand(void) {
@@ -136,7 +185,8 @@ static __attribute__((noinline)) uint32_t stack_of(void (*call)(void)) {
     return (uint32_t)((uintptr_t)top - (uintptr_t)at);
 }
 
-static __attribute__((noinline)) uint32_t ticks_of(void (*call)(void)) {
+/* Ticks of so many calls; 0 where the timer ran over. */
+static __attribute__((noinline)) uint32_t ticks_of(void (*call)(void), int calls) {
     volatile uint32_t *const control = (volatile uint32_t *)0xE000E010u, *const reload = control + 1, *const now = control + 2;
     uint32_t before;
     int i;
@@ -145,13 +195,17 @@ static __attribute__((noinline)) uint32_t ticks_of(void (*call)(void)) {
     *now = 0;
     *control = 5; /* on, processor clock, no interrupt */
     before = *now;
-    for (i = 0; i < CALLS; i++) call();
-    return (before - *now) & 0xFFFFFFu;
+    for (i = 0; i < calls; i++) call();
+    before = (before - *now) & 0xFFFFFFu;
+    return *control >> 16 & 1 ? 0 : before; /* bit 16: it has counted to 0 since it was read */
 }
 
-static uint32_t instructions_of(void (*call)(void), void (*empty)(void)) {
-    return (ticks_of(call) - ticks_of(empty)) * INSTRUCTIONS_PER_TICK / CALLS;
+static uint32_t instructions_each(void (*call)(void), void (*empty)(void), int calls) {
+    const uint32_t ticks = ticks_of(call, calls);
+    return ticks == 0 ? 0 : (uint32_t)((uint64_t)(ticks - ticks_of(empty, calls)) * INSTRUCTIONS_PER_TICK / (uint32_t)calls);
 }
+
+static uint32_t instructions_of(void (*call)(void), void (*empty)(void)) { return instructions_each(call, empty, CALLS); }
 
 int run(void) {
     satline_reading_init(&reading, sizeof reading);
@@ -172,6 +226,12 @@ int run(void) {
     put_number("stack_bytes_by_the_scale", stack_of(by_the_scale));
     put_number("answers_by_the_scale", (uint32_t)(accounted.balance * 100 + recovered.room * 10 + recovered.balance));
     put_number("stack_bytes_diagnose", stack_of(diagnose));
+    prepare_diagnosis();
+    if (diagnosed != SATLINE_STATUS_OK) return 1;
+    put_number("stack_bytes_diagnose_with", stack_of(diagnose_with));
+    if (diagnosed != SATLINE_STATUS_OK) return 1;
+    put_number("stack_bytes_diagnose_on_stack", stack_of(diagnose_on_stack));
+    if (diagnosed != SATLINE_STATUS_OK) return 1;
     satline_standing_init(&standing, sizeof standing);
     satline_standing_finding_init(&stands, sizeof stands);
     standing.pressure_pa = 1.5e6;
@@ -235,6 +295,7 @@ int run(void) {
     put_number("instructions_superheat", instructions_of(superheat, empty_two));
     put_number("stack_bytes_saturated_density", stack_of(density));
     put_number("instructions_saturated_density", instructions_of(density, empty_full));
-    put_number("instructions_diagnose", instructions_of(diagnose, empty_one));
+    put_number("instructions_diagnose", instructions_each(diagnose, empty_one, DIAGNOSES));
+    put_number("instructions_diagnose_with", instructions_each(diagnose_with, empty_one, DIAGNOSES));
     return 0;
 }

@@ -11,6 +11,10 @@ static volatile uint32_t zero;
 
 static satline_reading reading;
 static satline_finding finding;
+static satline_accuracies accuracies;
+static satline_diagnosis_options options;
+static satline_evidence evidence;
+static uint64_t work[SATLINE_DIAGNOSIS_WORDS + SATLINE_BASELINE_WORDS];
 
 /* Calls what the vectors do not, so that the linker keeps it. */
 static int rest(void) {
@@ -40,6 +44,30 @@ static int rest(void) {
     failed |= satline_reading_set_choice(&reading, SATLINE_CHOICE_METERING, SATLINE_METERING_FIXED_ORIFICE);
     failed |= satline_finding_init(&finding, sizeof finding);
     failed |= satline_diagnose(found, &reading, &finding);
+    {
+        const satline_accuracy gauge = {0, 0.005, 5.5e6, 0, 690, 1, 0};
+        failed |= satline_accuracies_init(&accuracies, sizeof accuracies);
+        failed |= satline_accuracies_set(&accuracies, field, &gauge);
+        failed |= satline_diagnosis_options_init(&options, sizeof options);
+        failed |= satline_evidence_init(&evidence, sizeof evidence);
+        failed |= satline_diagnose_with(found, &reading, &options, &finding, &evidence);
+        options.baseline = &reading;
+        options.baseline_count = 1;
+        options.accuracies = options.baseline_accuracies = &accuracies;
+        options.work = work;
+        options.work_words = sizeof work / sizeof work[0];
+        options.causes[SATLINE_CAUSE_OVERCHARGE] = 0.1;
+        failed |= satline_diagnose_with(found, &reading, &options, &finding, &evidence);
+        put_text(satline_cause_name(1));
+        put_text(satline_cause_sentence(1));
+        put_text(satline_feature_name(1));
+        put_text(satline_feature_sentence(1));
+        put_text(satline_source_sentence(1));
+        put_text(satline_precondition_sentence(1));
+        put_text(satline_precondition_status_sentence(1));
+        put_text(satline_conclusion_sentence(evidence.conclusion));
+        put_text(" ");
+    }
     put_text(satline_reason_sentence(finding.reason));
     put_text(" ");
     put_text(satline_charge_sentence(finding.charge));

@@ -79,6 +79,8 @@ pub const SATLINE_FIELD_TARGET_SUPERHEAT_K: i32 = 22;
 pub const SATLINE_FIELD_TARGET_SUBCOOLING_K: i32 = 23;
 /// Field: target temperature difference 0 to 50 K.
 pub const SATLINE_FIELD_TARGET_APPROACH_K: i32 = 24;
+/// Field: temperature 50 to 700 K.
+pub const SATLINE_FIELD_METERING_INLET_TEMPERATURE_K: i32 = 25;
 /// Choice: how refrigerant is metered into the indoor coil.
 pub const SATLINE_CHOICE_METERING: i32 = 0;
 /// metering: fixed orifice.
@@ -197,6 +199,30 @@ pub const SATLINE_REASON_NO_TARGET: i32 = 22;
 pub const SATLINE_REASON_LIQUID_PRESSURE_NEEDED: i32 = 23;
 /// The condensing temperature comes out below the outdoor air, which a running unit cannot do: wrong refrigerant named, gauge or hose, or a stopped compressor.
 pub const SATLINE_REASON_CONDENSING_BELOW_AMBIENT: i32 = 24;
+/// Suction and high side stand at the same pressure: the compressor is not pumping, or both hoses are on one port.
+pub const SATLINE_REASON_EQUAL_PRESSURES: i32 = 25;
+/// A gauge shows the pressure of the air around it: the hose is not seated, its valve is closed, or the circuit is empty.
+pub const SATLINE_REASON_HOSE_NOT_SEATED: i32 = 26;
+/// The discharge pressure stands far above the liquid pressure: a service valve that is not fully open, or hoses at other ports than named.
+pub const SATLINE_REASON_SERVICE_VALVE_PART_CLOSED: i32 = 27;
+/// The unit was pulling down, defrosting, cycling its outdoor fan or holding its head pressure: none of that is a test of the charge.
+pub const SATLINE_REASON_OPERATION_UNSTEADY: i32 = 28;
+/// The refrigerant is unknown, mixed, or has shifted by a leak of vapour: its pressures do not tell its temperatures. Recover it and charge afresh.
+pub const SATLINE_REASON_REFRIGERANT_IN_DOUBT: i32 = 29;
+/// Another fault is likelier than the charge: find it first, for a charge corrected on top of it becomes a new fault.
+pub const SATLINE_REASON_OTHER_CAUSE_LIKELIER: i32 = 30;
+/// No target was given for this unit; all that was measured together tells the charge.
+pub const SATLINE_REASON_JUDGED_BY_EVIDENCE: i32 = 31;
+/// The measurements fit more than one explanation too well to act on the charge.
+pub const SATLINE_REASON_EVIDENCE_TOO_CLOSE: i32 = 32;
+/// The charge that was weighed in is already what the unit should hold: adding more would be on top of another fault.
+pub const SATLINE_REASON_CHARGE_ALREADY_WEIGHED: i32 = 33;
+/// The suction pressure is below the pressure of the air around: a leak would draw air in. Stop and find out why before adding anything.
+pub const SATLINE_REASON_SUCTION_BELOW_ATMOSPHERE: i32 = 34;
+/// The discharge line is colder than the condensing temperature: the probe is not on the discharge line or does not touch it.
+pub const SATLINE_REASON_DISCHARGE_LINE_CONTRADICTS: i32 = 35;
+/// The return air is outside 70 to 80 °F: the house is too cold for a charge test, or still being pulled down.
+pub const SATLINE_REASON_INDOOR_OUTSIDE_RANGE: i32 = 36;
 /// pass
 pub const SATLINE_ACTION_PASS: i32 = 1;
 /// add refrigerant
@@ -289,6 +315,22 @@ pub const SATLINE_NEXT_CHECK_MEASURE_SUCTION_SIDE: i32 = 14;
 pub const SATLINE_NEXT_CHECK_FIND_LEAK: i32 = 15;
 /// The result is near the edge of its band: read again with better probes or after a while.
 pub const SATLINE_NEXT_CHECK_READ_AGAIN: i32 = 16;
+/// Measure the temperature of the discharge line, a hand's breadth from the compressor.
+pub const SATLINE_NEXT_CHECK_MEASURE_DISCHARGE_LINE: i32 = 17;
+/// Measure the air that leaves the outdoor coil, beside the air that enters it.
+pub const SATLINE_NEXT_CHECK_MEASURE_CONDENSER_AIR: i32 = 18;
+/// Measure the compressor's power.
+pub const SATLINE_NEXT_CHECK_MEASURE_POWER: i32 = 19;
+/// Measure a return bend in the middle of the outdoor coil, insulated: a saturation temperature well above it means air or nitrogen inside.
+pub const SATLINE_NEXT_CHECK_MEASURE_COIL_SURFACE: i32 = 20;
+/// Stop the unit, let everything come to one temperature, and compare the pressure with that of the refrigerant.
+pub const SATLINE_NEXT_CHECK_STANDING_PRESSURE: i32 = 21;
+/// Measure the supply wet bulb: with the airflow it gives the capacity.
+pub const SATLINE_NEXT_CHECK_MEASURE_SUPPLY_WET_BULB: i32 = 22;
+/// Measure the temperature of the line that leaves the indoor coil.
+pub const SATLINE_NEXT_CHECK_MEASURE_COIL_OUTLET: i32 = 23;
+/// Test the compressor: pump-down or the drop of its power and pressures; on a heat pump also the reversing valve's temperatures.
+pub const SATLINE_NEXT_CHECK_COMPRESSOR_TEST: i32 = 24;
 /// Leave the charge as it is.
 pub const SATLINE_ADVICE_LEAVE_CHARGE: i32 = 1;
 /// Do not add or remove refrigerant on this reading.
@@ -325,6 +367,16 @@ pub const SATLINE_CAUTION_AMOUNT_UNKNOWN: i32 = 11;
 pub const SATLINE_CAUTION_DISCHARGE_PRESSURE_USED: i32 = 12;
 /// The high side runs hot: do not add refrigerant, and watch for the pressure switch.
 pub const SATLINE_CAUTION_HIGH_HEAD: i32 = 13;
+/// If it may be leaking indoors: ventilate and remove every source of ignition before anything else.
+pub const SATLINE_CAUTION_FLAMMABLE_LEAK: i32 = 14;
+/// Too much refrigerant, or liquid coming back, washes out the compressor's oil and breaks it: do not leave it running so.
+pub const SATLINE_CAUTION_FLOODED_COMPRESSOR: i32 = 15;
+/// A sweating compressor shell alone proves nothing on a humid day: the sump over the dew temperature, or the discharge superheat, does.
+pub const SATLINE_CAUTION_SWEATING_SHELL: i32 = 16;
+/// The discharge line is hotter than about 225 °F (common practice; the maker's figure rules): oil and valves suffer.
+pub const SATLINE_CAUTION_HOT_DISCHARGE: i32 = 17;
+/// The suction side is below the pressure of the air: a leak there draws air in.
+pub const SATLINE_CAUTION_SUCTION_BELOW_ATMOSPHERE: i32 = 18;
 /// Two-sided.
 pub const SATLINE_BOUND_EXACT: i32 = 1;
 /// One-sided: at least this far off, by an unknown amount.
@@ -985,6 +1037,102 @@ pub const SATLINE_LINE_CAUTION_UNIT_MAKER: i32 = 2;
 pub const SATLINE_LINE_CAUTION_OPEN_CIRCUIT: i32 = 3;
 /// This refrigerant can burn: no flame or spark near an open circuit, fresh air, and a leak detector made for it.
 pub const SATLINE_LINE_CAUTION_FLAMMABLE_REFRIGERANT: i32 = 4;
+/// too little refrigerant
+pub const SATLINE_CAUSE_UNDERCHARGE: i32 = 1;
+/// too much refrigerant
+pub const SATLINE_CAUSE_OVERCHARGE: i32 = 2;
+/// too little air over the indoor coil
+pub const SATLINE_CAUSE_LOW_INDOOR_AIRFLOW: i32 = 3;
+/// too little air over the outdoor coil
+pub const SATLINE_CAUSE_RESTRICTED_CONDENSER_AIR: i32 = 4;
+/// a restriction in the liquid line
+pub const SATLINE_CAUSE_LIQUID_LINE_RESTRICTION: i32 = 5;
+/// gas leaking back through the compressor or reversing valve
+pub const SATLINE_CAUSE_COMPRESSOR_LEAKAGE: i32 = 6;
+/// air or nitrogen in the circuit
+pub const SATLINE_CAUSE_NON_CONDENSABLES: i32 = 7;
+/// a metering device that passes too much
+pub const SATLINE_CAUSE_METERING_OVERFEEDING: i32 = 8;
+/// a metering device that passes too little
+pub const SATLINE_CAUSE_METERING_UNDERFEEDING: i32 = 9;
+/// something that none of the known faults describes
+pub const SATLINE_CAUSE_UNMODELLED: i32 = 10;
+/// evaporating temperature
+pub const SATLINE_FEATURE_EVAPORATING_K: i32 = 1;
+/// superheat
+pub const SATLINE_FEATURE_SUPERHEAT_K: i32 = 2;
+/// condensing over outdoor air
+pub const SATLINE_FEATURE_CONDENSING_OVER_AMBIENT_K: i32 = 3;
+/// subcooling
+pub const SATLINE_FEATURE_SUBCOOLING_K: i32 = 4;
+/// discharge line temperature
+pub const SATLINE_FEATURE_DISCHARGE_K: i32 = 5;
+/// temperature split
+pub const SATLINE_FEATURE_TEMPERATURE_SPLIT_K: i32 = 6;
+/// warming of the outdoor air
+pub const SATLINE_FEATURE_CONDENSER_AIR_RISE_K: i32 = 7;
+/// compressor power for the capacity
+pub const SATLINE_FEATURE_COMPRESSOR_POWER_SHARE: i32 = 8;
+/// airflow for the capacity
+pub const SATLINE_FEATURE_AIRFLOW_SHARE: i32 = 9;
+/// saturation over the coil's surface
+pub const SATLINE_FEATURE_SURFACE_DIFFERENCE_K: i32 = 10;
+/// drop between discharge and liquid port
+pub const SATLINE_FEATURE_HIGH_SIDE_DROP_K: i32 = 11;
+/// superheat at the indoor coil
+pub const SATLINE_FEATURE_COIL_SUPERHEAT_K: i32 = 12;
+/// wet bulb split
+pub const SATLINE_FEATURE_WET_BULB_SPLIT_K: i32 = 13;
+/// weighed against expected charge
+pub const SATLINE_FEATURE_WEIGHED_CHARGE_SHARE: i32 = 14;
+/// cooling along the liquid line
+pub const SATLINE_FEATURE_LIQUID_LINE_DROP_K: i32 = 15;
+/// this unit's own readings when healthy
+pub const SATLINE_SOURCE_BASELINE: i32 = 1;
+/// the maker's figure
+pub const SATLINE_SOURCE_MAKER: i32 = 2;
+/// the protocol's table
+pub const SATLINE_SOURCE_PROTOCOL: i32 = 3;
+/// units of its kind
+pub const SATLINE_SOURCE_CLASS: i32 = 4;
+/// the unit has run long enough without a change
+pub const SATLINE_PRECONDITION_STEADY: i32 = 1;
+/// the unit runs steadily, without defrost, fan cycling or head-pressure control
+pub const SATLINE_PRECONDITION_OPERATION: i32 = 2;
+/// the compressor runs at one speed or in its maker's charging mode
+pub const SATLINE_PRECONDITION_COMPRESSOR: i32 = 3;
+/// the outdoor air is warm enough for a charge test
+pub const SATLINE_PRECONDITION_OUTDOOR_AIR: i32 = 4;
+/// the return air is warm enough for a charge test
+pub const SATLINE_PRECONDITION_INDOOR_AIR: i32 = 5;
+/// the return wet bulb fits its dry bulb
+pub const SATLINE_PRECONDITION_WET_BULB: i32 = 6;
+/// the airflow over the indoor coil is known and right
+pub const SATLINE_PRECONDITION_AIRFLOW: i32 = 7;
+/// the pressures are what a running unit with open valves and seated hoses shows
+pub const SATLINE_PRECONDITION_PRESSURES: i32 = 8;
+/// the line temperatures fit their pressures and the air
+pub const SATLINE_PRECONDITION_LINE_TEMPERATURES: i32 = 9;
+/// the metering device and its place are known
+pub const SATLINE_PRECONDITION_METERING: i32 = 10;
+/// the refrigerant is known, unmixed, and fits its pressures
+pub const SATLINE_PRECONDITION_REFRIGERANT: i32 = 11;
+/// yes
+pub const SATLINE_PRECONDITION_STATUS_MET: i32 = 1;
+/// no
+pub const SATLINE_PRECONDITION_STATUS_NOT_MET: i32 = 2;
+/// not known
+pub const SATLINE_PRECONDITION_STATUS_UNKNOWN: i32 = 3;
+/// The evidence singles this out clearly enough to act on.
+pub const SATLINE_CONCLUSION_STANDS: i32 = 1;
+/// Something that must hold before a diagnosis does not hold; see the preconditions.
+pub const SATLINE_CONCLUSION_PRECONDITION_NOT_MET: i32 = 2;
+/// Too little was measured to tell causes apart.
+pub const SATLINE_CONCLUSION_TOO_LITTLE_MEASURED: i32 = 3;
+/// The leading explanations are too close to act on one of them.
+pub const SATLINE_CONCLUSION_TOO_CLOSE: i32 = 4;
+/// No known fault fits these readings: suspect an instrument, a second fault, or the data of the unit.
+pub const SATLINE_CONCLUSION_NOTHING_FITS: i32 = 5;
 /// Value: superheat.
 pub const SATLINE_VALUE_SUPERHEAT_K: i32 = 0;
 /// Value: subcooling.
@@ -1005,6 +1153,10 @@ pub const SATLINE_VALUE_CONDENSING_OVER_AMBIENT_K: i32 = 7;
 pub const SATLINE_VALUE_APPROACH_K: i32 = 8;
 /// Value: airflow for the capacity.
 pub const SATLINE_VALUE_AIRFLOW_PER_CAPACITY_M3_S_W: i32 = 9;
+/// Value: discharge superheat.
+pub const SATLINE_VALUE_DISCHARGE_SUPERHEAT_K: i32 = 10;
+/// Value: sump over evaporating temperature.
+pub const SATLINE_VALUE_SUMP_OVER_DEW_K: i32 = 11;
 /// Missing: the refrigerant.
 pub const SATLINE_MISSING_REFRIGERANT: i32 = 100;
 /// Missing: the metering.

@@ -71,6 +71,7 @@ pub(crate) fn field_name(number: i32) -> &'static CStr {
         22 => c"target_superheat_k",
         23 => c"target_subcooling_k",
         24 => c"target_approach_k",
+        25 => c"metering_inlet_temperature_k",
         _ => c"unknown-field",
     }
 }

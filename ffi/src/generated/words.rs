@@ -5,916 +5,1769 @@ use core::ffi::c_char;
 /// SATLINE_CHARGE_... in words; "unknown" for a number that is none. Never null; lives for ever.
 #[unsafe(no_mangle)]
 pub extern "C" fn satline_charge_sentence(number: i32) -> *const c_char {
-    let text = match number {
-        1 => c"The charge is low.",
-        2 => c"The charge is correct.",
-        3 => c"The charge is high.",
-        4 => c"The charge cannot be judged from this reading.",
-        _ => c"unknown",
+    const WORDS: &str = concat!(
+        "unknown\0",
+        "The charge is low.\0",
+        "The charge is correct.\0",
+        "The charge is high.\0",
+        "The charge cannot be judged from this reading.\0",
+    );
+    let start = match number {
+        1 => 8,
+        2 => 27,
+        3 => 50,
+        4 => 70,
+        _ => 0,
     };
-    text.as_ptr()
+    WORDS.as_ptr().wrapping_add(start).cast()
 }
 
 /// SATLINE_CHARGE_STATUS_... in words; "unknown" for a number that is none. Never null; lives for ever.
 #[unsafe(no_mangle)]
 pub extern "C" fn satline_charge_status_sentence(number: i32) -> *const c_char {
-    let text = match number {
-        1 => c"Settled unit, known airflow, and clear of the band by one standard uncertainty.",
-        2 => c"Something that could overturn this is not known yet.",
-        _ => c"unknown",
+    const WORDS: &str = concat!(
+        "unknown\0",
+        "Settled unit, known airflow, and clear of the band by one standard uncertainty.\0",
+        "Something that could overturn this is not known yet.\0",
+    );
+    let start = match number {
+        1 => 8,
+        2 => 88,
+        _ => 0,
     };
-    text.as_ptr()
+    WORDS.as_ptr().wrapping_add(start).cast()
 }
 
 /// SATLINE_REASON_... in words; "unknown" for a number that is none. Never null; lives for ever.
 #[unsafe(no_mangle)]
 pub extern "C" fn satline_reason_sentence(number: i32) -> *const c_char {
-    let text = match number {
-        1 => c"A fixed orifice is judged by its superheat against the target for today's air.",
-        2 => c"A valve system is judged by its subcooling against the maker's figure.",
-        3 => c"No liquid pressure was taken, so subcooling comes from the discharge pressure and is less certain: on a tested unit it read 1.4 to 2.5 °F high.",
-        4 => c"A measurement that this judgement needs is missing.",
-        5 => c"In heating there is no superheat or subcooling target to judge by.",
-        6 => c"A two-stage or variable compressor was not held in its maker's charging mode.",
-        7 => c"The unit has not run fifteen minutes since it was started or changed.",
-        8 => c"Below 55 °F outdoors neither superheat nor subcooling tells the charge.",
-        9 => c"The metering device is in the outdoor unit, so the small line carries a boiling mixture and shows no subcooling.",
-        10 => c"The pressures contradict each other: the suction pressure is not below the high side, or the liquid pressure is above the discharge. The compressor is not pumping, or hoses or fields are swapped.",
-        11 => c"The air temperatures contradict each other: a wet bulb is above its dry bulb, or the supply air is not colder than the return air.",
-        12 => c"A line temperature does not fit its pressure or the outdoor air: probe contact, gauge zero, or the wrong refrigerant.",
-        13 => c"A pressure lies outside this refrigerant's saturation range: wrong refrigerant, wrong unit of pressure, or gauge taken for absolute.",
-        14 => c"The indoor coil gets too little air for a charge test: low airflow can hide a low charge.",
-        15 => c"The superheat is low, and without the airflow too little air and too much charge look the same.",
-        16 => c"The condensing temperature stands too high over the outdoor air: a blocked outdoor coil can imitate a charge fault.",
-        17 => c"The evaporating temperature is at freezing: ice on the coil spoils every charge test.",
-        18 => c"The coil is starved while liquid is stacked up in front of it: a restriction or a valve that does not open, rather than the charge.",
-        19 => c"The superheat is below what a valve holds, so the valve is not in control and subcooling does not tell the charge.",
-        20 => c"Low superheat together with low subcooling is not what too much charge does: think of the compressor or the metering device.",
-        21 => c"The line cannot be told from saturation, so the true amount is unknown.",
-        22 => c"There is no target superheat for this air: the table is blank here.",
-        23 => c"The discharge pressure is too loose a stand-in for the liquid pressure to decide here.",
-        24 => c"The condensing temperature comes out below the outdoor air, which a running unit cannot do: wrong refrigerant named, gauge or hose, or a stopped compressor.",
-        _ => c"unknown",
+    const WORDS: &str = concat!(
+        "unknown\0",
+        "A fixed orifice is judged by its superheat against the target for today's air.\0",
+        "A valve system is judged by its subcooling against the maker's figure.\0",
+        "No liquid pressure was taken, so subcooling comes from the discharge pressure and is less certain: on a tested unit it read 1.4 to 2.5 °F high.\0",
+        "A measurement that this judgement needs is missing.\0",
+        "In heating there is no superheat or subcooling target to judge by.\0",
+        "A two-stage or variable compressor was not held in its maker's charging mode.\0",
+        "The unit has not run fifteen minutes since it was started or changed.\0",
+        "Below 55 °F outdoors neither superheat nor subcooling tells the charge.\0",
+        "The metering device is in the outdoor unit, so the small line carries a boiling mixture and shows no subcooling.\0",
+        "The pressures contradict each other: the suction pressure is not below the high side, or the liquid pressure is above the discharge. The compressor is not pumping, or hoses or fields are swapped.\0",
+        "The air temperatures contradict each other: a wet bulb is above its dry bulb, or the supply air is not colder than the return air.\0",
+        "A line temperature does not fit its pressure or the outdoor air: probe contact, gauge zero, or the wrong refrigerant.\0",
+        "A pressure lies outside this refrigerant's saturation range: wrong refrigerant, wrong unit of pressure, or gauge taken for absolute.\0",
+        "The indoor coil gets too little air for a charge test: low airflow can hide a low charge.\0",
+        "The superheat is low, and without the airflow too little air and too much charge look the same.\0",
+        "The condensing temperature stands too high over the outdoor air: a blocked outdoor coil can imitate a charge fault.\0",
+        "The evaporating temperature is at freezing: ice on the coil spoils every charge test.\0",
+        "The coil is starved while liquid is stacked up in front of it: a restriction or a valve that does not open, rather than the charge.\0",
+        "The superheat is below what a valve holds, so the valve is not in control and subcooling does not tell the charge.\0",
+        "Low superheat together with low subcooling is not what too much charge does: think of the compressor or the metering device.\0",
+        "The line cannot be told from saturation, so the true amount is unknown.\0",
+        "There is no target superheat for this air: the table is blank here.\0",
+        "The discharge pressure is too loose a stand-in for the liquid pressure to decide here.\0",
+        "The condensing temperature comes out below the outdoor air, which a running unit cannot do: wrong refrigerant named, gauge or hose, or a stopped compressor.\0",
+        "Suction and high side stand at the same pressure: the compressor is not pumping, or both hoses are on one port.\0",
+        "A gauge shows the pressure of the air around it: the hose is not seated, its valve is closed, or the circuit is empty.\0",
+        "The discharge pressure stands far above the liquid pressure: a service valve that is not fully open, or hoses at other ports than named.\0",
+        "The unit was pulling down, defrosting, cycling its outdoor fan or holding its head pressure: none of that is a test of the charge.\0",
+        "The refrigerant is unknown, mixed, or has shifted by a leak of vapour: its pressures do not tell its temperatures. Recover it and charge afresh.\0",
+        "Another fault is likelier than the charge: find it first, for a charge corrected on top of it becomes a new fault.\0",
+        "No target was given for this unit; all that was measured together tells the charge.\0",
+        "The measurements fit more than one explanation too well to act on the charge.\0",
+        "The charge that was weighed in is already what the unit should hold: adding more would be on top of another fault.\0",
+        "The suction pressure is below the pressure of the air around: a leak would draw air in. Stop and find out why before adding anything.\0",
+        "The discharge line is colder than the condensing temperature: the probe is not on the discharge line or does not touch it.\0",
+        "The return air is outside 70 to 80 °F: the house is too cold for a charge test, or still being pulled down.\0",
+    );
+    let start = match number {
+        1 => 8,
+        2 => 87,
+        3 => 158,
+        4 => 303,
+        5 => 355,
+        6 => 422,
+        7 => 500,
+        8 => 570,
+        9 => 643,
+        10 => 756,
+        11 => 952,
+        12 => 1083,
+        13 => 1201,
+        14 => 1334,
+        15 => 1424,
+        16 => 1520,
+        17 => 1636,
+        18 => 1722,
+        19 => 1854,
+        20 => 1969,
+        21 => 2094,
+        22 => 2166,
+        23 => 2234,
+        24 => 2321,
+        25 => 2478,
+        26 => 2590,
+        27 => 2709,
+        28 => 2846,
+        29 => 2977,
+        30 => 3122,
+        31 => 3237,
+        32 => 3321,
+        33 => 3399,
+        34 => 3514,
+        35 => 3648,
+        36 => 3771,
+        _ => 0,
     };
-    text.as_ptr()
+    WORDS.as_ptr().wrapping_add(start).cast()
 }
 
 /// SATLINE_ACTION_... in words; "unknown" for a number that is none. Never null; lives for ever.
 #[unsafe(no_mangle)]
 pub extern "C" fn satline_action_sentence(number: i32) -> *const c_char {
-    let text = match number {
-        1 => c"pass",
-        2 => c"add refrigerant",
-        3 => c"remove refrigerant, into a recovery cylinder",
-        4 => c"no valid test",
-        _ => c"unknown",
+    const WORDS: &str = concat!(
+        "unknown\0",
+        "pass\0",
+        "add refrigerant\0",
+        "remove refrigerant, into a recovery cylinder\0",
+        "no valid test\0",
+    );
+    let start = match number {
+        1 => 8,
+        2 => 13,
+        3 => 29,
+        4 => 74,
+        _ => 0,
     };
-    text.as_ptr()
+    WORDS.as_ptr().wrapping_add(start).cast()
 }
 
 /// SATLINE_NO_VALID_TEST_... in words; "unknown" for a number that is none. Never null; lives for ever.
 #[unsafe(no_mangle)]
 pub extern "C" fn satline_no_valid_test_sentence(number: i32) -> *const c_char {
-    let text = match number {
-        1 => c"Outdoor air below 55 °F: weigh the charge in.",
-        2 => c"Outdoor air above 115 °F, the last row of the table.",
-        3 => c"Return wet bulb below 50 °F, the first column of the table: the return air is too dry or too cold.",
-        4 => c"Return wet bulb above 76 °F, the last column of the table: let the building cool down first.",
-        5 => c"The target superheat would be below 5 °F: too little to tell a safe charge from liquid at the compressor.",
-        6 => c"Return dry bulb below 70 °F: warm the building up first.",
-        7 => c"Return dry bulb above 84 °F, the last row of the split table: let the building cool down first.",
-        8 => c"The split table is blank for return air this dry.",
-        9 => c"The return wet bulb is above the return dry bulb, which cannot be: wet the wick, check both probes.",
-        10 => c"Less than fifteen minutes since start or the last change.",
-        11 => c"A measurement that the protocol needs is missing.",
-        12 => c"The maker's target subcooling is not given: read it off the label.",
-        13 => c"The protocol tests charge in cooling only.",
-        14 => c"The compressor is not held at full capacity in its maker's charging mode.",
-        15 => c"The metering device is in the outdoor unit: the small line shows no subcooling.",
-        16 => c"The superheat is outside the range a valve must hold, so the subcooling test does not count.",
-        17 => c"The reading contradicts itself or does not fit the refrigerant.",
-        _ => c"unknown",
+    const WORDS: &str = concat!(
+        "unknown\0",
+        "Outdoor air below 55 °F: weigh the charge in.\0",
+        "Outdoor air above 115 °F, the last row of the table.\0",
+        "Return wet bulb below 50 °F, the first column of the table: the return air is too dry or too cold.\0",
+        "Return wet bulb above 76 °F, the last column of the table: let the building cool down first.\0",
+        "The target superheat would be below 5 °F: too little to tell a safe charge from liquid at the compressor.\0",
+        "Return dry bulb below 70 °F: warm the building up first.\0",
+        "Return dry bulb above 84 °F, the last row of the split table: let the building cool down first.\0",
+        "The split table is blank for return air this dry.\0",
+        "The return wet bulb is above the return dry bulb, which cannot be: wet the wick, check both probes.\0",
+        "Less than fifteen minutes since start or the last change.\0",
+        "A measurement that the protocol needs is missing.\0",
+        "The maker's target subcooling is not given: read it off the label.\0",
+        "The protocol tests charge in cooling only.\0",
+        "The compressor is not held at full capacity in its maker's charging mode.\0",
+        "The metering device is in the outdoor unit: the small line shows no subcooling.\0",
+        "The superheat is outside the range a valve must hold, so the subcooling test does not count.\0",
+        "The reading contradicts itself or does not fit the refrigerant.\0",
+    );
+    let start = match number {
+        1 => 8,
+        2 => 55,
+        3 => 109,
+        4 => 209,
+        5 => 303,
+        6 => 410,
+        7 => 468,
+        8 => 565,
+        9 => 615,
+        10 => 715,
+        11 => 773,
+        12 => 823,
+        13 => 890,
+        14 => 933,
+        15 => 1007,
+        16 => 1087,
+        17 => 1180,
+        _ => 0,
     };
-    text.as_ptr()
+    WORDS.as_ptr().wrapping_add(start).cast()
 }
 
 /// SATLINE_NEXT_CHECK_... in words; "unknown" for a number that is none. Never null; lives for ever.
 #[unsafe(no_mangle)]
 pub extern "C" fn satline_next_check_sentence(number: i32) -> *const c_char {
-    let text = match number {
-        0 => c"Nothing more is needed for this verdict.",
-        1 => c"Take the missing measurements and read again.",
-        2 => c"Let it run fifteen minutes without touching anything, then read again.",
-        3 => c"Recover and weigh the charge, and compare it with the nameplate and the line set.",
-        4 => c"Check filter, blower, indoor coil and registers; then settle and read again.",
-        5 => c"Check the outdoor coil for dirt, its fan and whether its hot air comes back; then settle and read again.",
-        6 => c"Run the blower alone until the coil is clear, check the airflow, then start, settle and read again.",
-        7 => c"Check hoses, gauge zero, probe contact and insulation, and that each value stands in its own field.",
-        8 => c"Check the nameplate and identify the refrigerant in the unit.",
-        9 => c"Feel for a temperature drop along the liquid line: filter-drier, valves, strainer and metering device.",
-        10 => c"Check the metering device: bulb contact and insulation, size, and whether it is stuck.",
-        11 => c"Put the unit into its maker's charging mode, settle and read again.",
-        12 => c"Measure return and supply dry bulb and return wet bulb, or the airflow, and read again.",
-        13 => c"Take pressure and line temperature at the liquid port as well, to rule out a restriction.",
-        14 => c"Take pressure and line temperature at the vapour port as well, to see whether the valve is in control.",
-        15 => c"Refrigerant does not wear out: look for the leak before adding any.",
-        16 => c"The result is near the edge of its band: read again with better probes or after a while.",
-        _ => c"unknown",
+    const WORDS: &str = concat!(
+        "unknown\0",
+        "Nothing more is needed for this verdict.\0",
+        "Take the missing measurements and read again.\0",
+        "Let it run fifteen minutes without touching anything, then read again.\0",
+        "Recover and weigh the charge, and compare it with the nameplate and the line set.\0",
+        "Check filter, blower, indoor coil and registers; then settle and read again.\0",
+        "Check the outdoor coil for dirt, its fan and whether its hot air comes back; then settle and read again.\0",
+        "Run the blower alone until the coil is clear, check the airflow, then start, settle and read again.\0",
+        "Check hoses, gauge zero, probe contact and insulation, and that each value stands in its own field.\0",
+        "Check the nameplate and identify the refrigerant in the unit.\0",
+        "Feel for a temperature drop along the liquid line: filter-drier, valves, strainer and metering device.\0",
+        "Check the metering device: bulb contact and insulation, size, and whether it is stuck.\0",
+        "Put the unit into its maker's charging mode, settle and read again.\0",
+        "Measure return and supply dry bulb and return wet bulb, or the airflow, and read again.\0",
+        "Take pressure and line temperature at the liquid port as well, to rule out a restriction.\0",
+        "Take pressure and line temperature at the vapour port as well, to see whether the valve is in control.\0",
+        "Refrigerant does not wear out: look for the leak before adding any.\0",
+        "The result is near the edge of its band: read again with better probes or after a while.\0",
+        "Measure the temperature of the discharge line, a hand's breadth from the compressor.\0",
+        "Measure the air that leaves the outdoor coil, beside the air that enters it.\0",
+        "Measure the compressor's power.\0",
+        "Measure a return bend in the middle of the outdoor coil, insulated: a saturation temperature well above it means air or nitrogen inside.\0",
+        "Stop the unit, let everything come to one temperature, and compare the pressure with that of the refrigerant.\0",
+        "Measure the supply wet bulb: with the airflow it gives the capacity.\0",
+        "Measure the temperature of the line that leaves the indoor coil.\0",
+        "Test the compressor: pump-down or the drop of its power and pressures; on a heat pump also the reversing valve's temperatures.\0",
+    );
+    let start = match number {
+        0 => 8,
+        1 => 49,
+        2 => 95,
+        3 => 166,
+        4 => 248,
+        5 => 325,
+        6 => 430,
+        7 => 530,
+        8 => 630,
+        9 => 692,
+        10 => 795,
+        11 => 882,
+        12 => 950,
+        13 => 1038,
+        14 => 1128,
+        15 => 1231,
+        16 => 1299,
+        17 => 1388,
+        18 => 1473,
+        19 => 1550,
+        20 => 1582,
+        21 => 1719,
+        22 => 1829,
+        23 => 1898,
+        24 => 1963,
+        _ => 0,
     };
-    text.as_ptr()
+    WORDS.as_ptr().wrapping_add(start).cast()
 }
 
 /// SATLINE_ADVICE_... in words; "unknown" for a number that is none. Never null; lives for ever.
 #[unsafe(no_mangle)]
 pub extern "C" fn satline_advice_sentence(number: i32) -> *const c_char {
-    let text = match number {
-        1 => c"Leave the charge as it is.",
-        2 => c"Do not add or remove refrigerant on this reading.",
-        3 => c"Once the leak is found, add at most 5 % of the nameplate charge at a time, and let it settle fifteen minutes after each.",
-        4 => c"Recover refrigerant into a recovery cylinder, a little at a time, and let it settle fifteen minutes after each.",
-        5 => c"Weigh the charge in by the nameplate and the line set instead.",
-        _ => c"unknown",
+    const WORDS: &str = concat!(
+        "unknown\0",
+        "Leave the charge as it is.\0",
+        "Do not add or remove refrigerant on this reading.\0",
+        "Once the leak is found, add at most 5 % of the nameplate charge at a time, and let it settle fifteen minutes after each.\0",
+        "Recover refrigerant into a recovery cylinder, a little at a time, and let it settle fifteen minutes after each.\0",
+        "Weigh the charge in by the nameplate and the line set instead.\0",
+    );
+    let start = match number {
+        1 => 8,
+        2 => 35,
+        3 => 85,
+        4 => 206,
+        5 => 318,
+        _ => 0,
     };
-    text.as_ptr()
+    WORDS.as_ptr().wrapping_add(start).cast()
 }
 
 /// SATLINE_CAUTION_... in words; "unknown" for a number that is none. Never null; lives for ever.
 #[unsafe(no_mangle)]
 pub extern "C" fn satline_caution_sentence(number: i32) -> *const c_char {
-    let text = match number {
-        1 => c"Work on refrigerant and its records follow local codes and belong to licensed practice.",
-        2 => c"The circuit is under pressure: gloves and eye protection, and purge hoses with care.",
-        3 => c"Open panels expose live parts and capacitors that stay charged.",
-        4 => c"This refrigerant can burn: no ignition source, fresh air, a leak detector, and tools and cylinder rated for it.",
-        5 => c"The refrigerant is not known: treat it as flammable until it is identified.",
-        6 => c"The indoor coil is near or below freezing: ice, then liquid to the compressor.",
-        7 => c"Superheat cannot be told from zero: liquid may be reaching the compressor.",
-        8 => c"Removing always means recovering into a cylinder, filled to 80 % at most; never vent.",
-        9 => c"If refrigerant is to be added: small weighed steps, fifteen minutes after each.",
-        10 => c"A blend leaves its cylinder as liquid, metered to vapour before it reaches a running compressor.",
-        11 => c"A value at saturation is one-sided: it says at least how far off the charge is, not the amount.",
-        12 => c"A discharge pressure stood in for the liquid pressure: on a tested unit that read 1.4 to 2.5 °F too much subcooling.",
-        13 => c"The high side runs hot: do not add refrigerant, and watch for the pressure switch.",
-        _ => c"unknown",
+    const WORDS: &str = concat!(
+        "unknown\0",
+        "Work on refrigerant and its records follow local codes and belong to licensed practice.\0",
+        "The circuit is under pressure: gloves and eye protection, and purge hoses with care.\0",
+        "Open panels expose live parts and capacitors that stay charged.\0",
+        "This refrigerant can burn: no ignition source, fresh air, a leak detector, and tools and cylinder rated for it.\0",
+        "The refrigerant is not known: treat it as flammable until it is identified.\0",
+        "The indoor coil is near or below freezing: ice, then liquid to the compressor.\0",
+        "Superheat cannot be told from zero: liquid may be reaching the compressor.\0",
+        "Removing always means recovering into a cylinder, filled to 80 % at most; never vent.\0",
+        "If refrigerant is to be added: small weighed steps, fifteen minutes after each.\0",
+        "A blend leaves its cylinder as liquid, metered to vapour before it reaches a running compressor.\0",
+        "A value at saturation is one-sided: it says at least how far off the charge is, not the amount.\0",
+        "A discharge pressure stood in for the liquid pressure: on a tested unit that read 1.4 to 2.5 °F too much subcooling.\0",
+        "The high side runs hot: do not add refrigerant, and watch for the pressure switch.\0",
+        "If it may be leaking indoors: ventilate and remove every source of ignition before anything else.\0",
+        "Too much refrigerant, or liquid coming back, washes out the compressor's oil and breaks it: do not leave it running so.\0",
+        "A sweating compressor shell alone proves nothing on a humid day: the sump over the dew temperature, or the discharge superheat, does.\0",
+        "The discharge line is hotter than about 225 °F (common practice; the maker's figure rules): oil and valves suffer.\0",
+        "The suction side is below the pressure of the air: a leak there draws air in.\0",
+    );
+    let start = match number {
+        1 => 8,
+        2 => 96,
+        3 => 181,
+        4 => 245,
+        5 => 357,
+        6 => 433,
+        7 => 512,
+        8 => 587,
+        9 => 673,
+        10 => 753,
+        11 => 850,
+        12 => 946,
+        13 => 1064,
+        14 => 1147,
+        15 => 1245,
+        16 => 1365,
+        17 => 1499,
+        18 => 1615,
+        _ => 0,
     };
-    text.as_ptr()
+    WORDS.as_ptr().wrapping_add(start).cast()
 }
 
 /// SATLINE_NEEDED_FOR_... in words; "unknown" for a number that is none. Never null; lives for ever.
 #[unsafe(no_mangle)]
 pub extern "C" fn satline_needed_for_sentence(number: i32) -> *const c_char {
-    let text = match number {
-        1 => c"to judge the charge",
-        2 => c"to confirm the verdict",
-        3 => c"for the protocol's test",
-        _ => c"unknown",
+    const WORDS: &str = concat!(
+        "unknown\0",
+        "to judge the charge\0",
+        "to confirm the verdict\0",
+        "for the protocol's test\0",
+    );
+    let start = match number {
+        1 => 8,
+        2 => 28,
+        3 => 51,
+        _ => 0,
     };
-    text.as_ptr()
+    WORDS.as_ptr().wrapping_add(start).cast()
 }
 
 /// SATLINE_RETROFIT_OUTCOME_... in words; "unknown" for a number that is none. Never null; lives for ever.
 #[unsafe(no_mangle)]
 pub extern "C" fn satline_retrofit_outcome_sentence(number: i32) -> *const c_char {
-    let text = match number {
-        1 => c"Nothing looked at here speaks against it; the maker, the label and the local code still decide.",
-        2 => c"Do not do this: the reasons say why.",
-        3 => c"It cannot be told until what the reason names is known.",
-        _ => c"unknown",
+    const WORDS: &str = concat!(
+        "unknown\0",
+        "Nothing looked at here speaks against it; the maker, the label and the local code still decide.\0",
+        "Do not do this: the reasons say why.\0",
+        "It cannot be told until what the reason names is known.\0",
+    );
+    let start = match number {
+        1 => 8,
+        2 => 104,
+        3 => 141,
+        _ => 0,
     };
-    text.as_ptr()
+    WORDS.as_ptr().wrapping_add(start).cast()
 }
 
 /// SATLINE_RETROFIT_REASON_... in words; "unknown" for a number that is none. Never null; lives for ever.
 #[unsafe(no_mangle)]
 pub extern "C" fn satline_retrofit_reason_sentence(number: i32) -> *const c_char {
-    let text = match number {
-        1 => c"A unit made for a refrigerant that does not burn must not be filled with one that does: its relays, wiring, room and charge were never judged for it.",
-        2 => c"The new refrigerant burns more readily than the one that the unit was made for.",
-        3 => c"The safety class of the new refrigerant is not known here, so it is taken to burn.",
-        4 => c"The new refrigerant is of higher toxicity (class B) than the one the unit was made for.",
-        5 => c"The condensing pressure would be above the design pressure of the high side.",
-        6 => c"At rest and hot, the pressure would be above the design pressure of the high side.",
-        7 => c"At rest, the pressure would be above the design pressure of the low side.",
-        8 => c"The new refrigerant is above its critical temperature when the unit stands in the heat: its pressure at rest is then set by charge and volume, not by a saturation line.",
-        9 => c"The new refrigerant has the higher pressure and no design pressure was given: read it off the unit's plate.",
-        10 => c"The new refrigerant's pressures are no higher than the old one's.",
-        11 => c"Running and at rest, the pressures are within the design pressure given.",
-        12 => c"The evaporating pressure would be below the standard atmosphere, where the old one's was not: any leak draws air and water in.",
-        _ => c"unknown",
+    const WORDS: &str = concat!(
+        "unknown\0",
+        "A unit made for a refrigerant that does not burn must not be filled with one that does: its relays, wiring, room and charge were never judged for it.\0",
+        "The new refrigerant burns more readily than the one that the unit was made for.\0",
+        "The safety class of the new refrigerant is not known here, so it is taken to burn.\0",
+        "The new refrigerant is of higher toxicity (class B) than the one the unit was made for.\0",
+        "The condensing pressure would be above the design pressure of the high side.\0",
+        "At rest and hot, the pressure would be above the design pressure of the high side.\0",
+        "At rest, the pressure would be above the design pressure of the low side.\0",
+        "The new refrigerant is above its critical temperature when the unit stands in the heat: its pressure at rest is then set by charge and volume, not by a saturation line.\0",
+        "The new refrigerant has the higher pressure and no design pressure was given: read it off the unit's plate.\0",
+        "The new refrigerant's pressures are no higher than the old one's.\0",
+        "Running and at rest, the pressures are within the design pressure given.\0",
+        "The evaporating pressure would be below the standard atmosphere, where the old one's was not: any leak draws air and water in.\0",
+    );
+    let start = match number {
+        1 => 8,
+        2 => 158,
+        3 => 238,
+        4 => 321,
+        5 => 409,
+        6 => 486,
+        7 => 569,
+        8 => 643,
+        9 => 812,
+        10 => 920,
+        11 => 986,
+        12 => 1059,
+        _ => 0,
     };
-    text.as_ptr()
+    WORDS.as_ptr().wrapping_add(start).cast()
 }
 
 /// SATLINE_RETROFIT_CAUTION_... in words; "unknown" for a number that is none. Never null; lives for ever.
 #[unsafe(no_mangle)]
 pub extern "C" fn satline_retrofit_caution_sentence(number: i32) -> *const c_char {
-    let text = match number {
-        1 => c"Changing the refrigerant of a unit is for licensed people under the local code, which may forbid it; ask the unit's maker first.",
-        2 => c"Label the unit with the new refrigerant, its mass and its oil, and take the old label's figures out of use.",
-        3 => c"Recover all of the old refrigerant, evacuate, and never top one refrigerant up with another.",
-        4 => c"The new refrigerant commonly needs another kind of oil: old oil that does not come back starves the compressor. Ask its maker, and how little of the old oil may stay.",
-        5 => c"Where the mineral oil stays, watch the oil level: with long lines, risers or a suction accumulator it may not come back.",
-        6 => c"Seals that swelled in a refrigerant with chlorine shrink and leak in one without: renew O-rings, valve cores and caps, and the filter-drier, and search for leaks again after a while.",
-        7 => c"The new refrigerant burns: unit, room, charge, tools and cylinder must be rated for it, and the local code allow it.",
-        8 => c"A blend with glide leaves the cylinder as liquid, metered to vapour before a running compressor; take superheat from dew and subcooling from bubble.",
-        9 => c"The discharge would be hotter than the limit given: oil and valves suffer. Lower the superheat or do not do it.",
-        10 => c"The metering device would be too small or too large by more than a tenth: change the orifice or the valve, or its setting.",
-        11 => c"The capacity of the same compressor changes by more than a tenth: check the load, the airflow and the motor's current.",
-        12 => c"Properties of one of the blends rest on an estimated parameter and are less certain: leave a margin to every limit.",
-        13 => c"No design pressure was given, so none was checked: read it off the unit's plate, relief valves and switches included.",
-        14 => c"Set pressure switches and controls, and check the relief device, for the new refrigerant's pressures.",
-        _ => c"unknown",
+    const WORDS: &str = concat!(
+        "unknown\0",
+        "Changing the refrigerant of a unit is for licensed people under the local code, which may forbid it; ask the unit's maker first.\0",
+        "Label the unit with the new refrigerant, its mass and its oil, and take the old label's figures out of use.\0",
+        "Recover all of the old refrigerant, evacuate, and never top one refrigerant up with another.\0",
+        "The new refrigerant commonly needs another kind of oil: old oil that does not come back starves the compressor. Ask its maker, and how little of the old oil may stay.\0",
+        "Where the mineral oil stays, watch the oil level: with long lines, risers or a suction accumulator it may not come back.\0",
+        "Seals that swelled in a refrigerant with chlorine shrink and leak in one without: renew O-rings, valve cores and caps, and the filter-drier, and search for leaks again after a while.\0",
+        "The new refrigerant burns: unit, room, charge, tools and cylinder must be rated for it, and the local code allow it.\0",
+        "A blend with glide leaves the cylinder as liquid, metered to vapour before a running compressor; take superheat from dew and subcooling from bubble.\0",
+        "The discharge would be hotter than the limit given: oil and valves suffer. Lower the superheat or do not do it.\0",
+        "The metering device would be too small or too large by more than a tenth: change the orifice or the valve, or its setting.\0",
+        "The capacity of the same compressor changes by more than a tenth: check the load, the airflow and the motor's current.\0",
+        "Properties of one of the blends rest on an estimated parameter and are less certain: leave a margin to every limit.\0",
+        "No design pressure was given, so none was checked: read it off the unit's plate, relief valves and switches included.\0",
+        "Set pressure switches and controls, and check the relief device, for the new refrigerant's pressures.\0",
+    );
+    let start = match number {
+        1 => 8,
+        2 => 137,
+        3 => 245,
+        4 => 338,
+        5 => 505,
+        6 => 626,
+        7 => 809,
+        8 => 926,
+        9 => 1075,
+        10 => 1187,
+        11 => 1310,
+        12 => 1429,
+        13 => 1545,
+        14 => 1663,
+        _ => 0,
     };
-    text.as_ptr()
+    WORDS.as_ptr().wrapping_add(start).cast()
 }
 
 /// SATLINE_OIL_... in words; "unknown" for a number that is none. Never null; lives for ever.
 #[unsafe(no_mangle)]
 pub extern "C" fn satline_oil_sentence(number: i32) -> *const c_char {
-    let text = match number {
-        1 => c"Mineral oil or alkylbenzene.",
-        2 => c"Alkylbenzene or polyolester.",
-        3 => c"Polyolester; it draws water from the air, so keep it closed.",
-        4 => c"Polyolester; the hydrocarbon in the blend may carry mineral oil back in compact units, not in long lines or tall risers.",
-        5 => c"Polyolester, or polyalkylene glycol where the compressor was made for it (vehicles, carbon dioxide): never one in place of the other without the maker's word.",
-        6 => c"Not known here: ask the compressor's maker.",
-        _ => c"unknown",
+    const WORDS: &str = concat!(
+        "unknown\0",
+        "Mineral oil or alkylbenzene.\0",
+        "Alkylbenzene or polyolester.\0",
+        "Polyolester; it draws water from the air, so keep it closed.\0",
+        "Polyolester; the hydrocarbon in the blend may carry mineral oil back in compact units, not in long lines or tall risers.\0",
+        "Polyolester, or polyalkylene glycol where the compressor was made for it (vehicles, carbon dioxide): never one in place of the other without the maker's word.\0",
+        "Not known here: ask the compressor's maker.\0",
+    );
+    let start = match number {
+        1 => 8,
+        2 => 37,
+        3 => 66,
+        4 => 127,
+        5 => 248,
+        6 => 407,
+        _ => 0,
     };
-    text.as_ptr()
+    WORDS.as_ptr().wrapping_add(start).cast()
 }
 
 /// SATLINE_LIMIT_... in words; "unknown" for a number that is none. Never null; lives for ever.
 #[unsafe(no_mangle)]
 pub extern "C" fn satline_limit_sentence(number: i32) -> *const c_char {
-    let text = match number {
-        1 => c"It is within the limit.",
-        2 => c"It is above the limit.",
-        3 => c"It is nearer to the limit than the measurement can tell: measure better.",
-        4 => c"The measurements contradict each other: check each probe's place and that the air has settled.",
-        _ => c"unknown",
+    const WORDS: &str = concat!(
+        "unknown\0",
+        "It is within the limit.\0",
+        "It is above the limit.\0",
+        "It is nearer to the limit than the measurement can tell: measure better.\0",
+        "The measurements contradict each other: check each probe's place and that the air has settled.\0",
+    );
+    let start = match number {
+        1 => 8,
+        2 => 32,
+        3 => 55,
+        4 => 128,
+        _ => 0,
     };
-    text.as_ptr()
+    WORDS.as_ptr().wrapping_add(start).cast()
 }
 
 /// SATLINE_AIRFLOW_CAUTION_... in words; "unknown" for a number that is none. Never null; lives for ever.
 #[unsafe(no_mangle)]
 pub extern "C" fn satline_airflow_caution_sentence(number: i32) -> *const c_char {
-    let text = match number {
-        1 => c"A blower starts without warning and carries mains voltage: lock the power out before a hand goes in.",
-        2 => c"Electrical work, and wiring a speed tap anew, follow local codes and belong to licensed practice.",
-        3 => c"Let the unit run until readings settle, registers open, the filter in place, the coil as wet or as dry as in the reading compared with.",
-        4 => c"Return leaks and low airflow can draw combustion gas into the house: test draught and carbon monoxide where anything burns fuel.",
-        _ => c"unknown",
+    const WORDS: &str = concat!(
+        "unknown\0",
+        "A blower starts without warning and carries mains voltage: lock the power out before a hand goes in.\0",
+        "Electrical work, and wiring a speed tap anew, follow local codes and belong to licensed practice.\0",
+        "Let the unit run until readings settle, registers open, the filter in place, the coil as wet or as dry as in the reading compared with.\0",
+        "Return leaks and low airflow can draw combustion gas into the house: test draught and carbon monoxide where anything burns fuel.\0",
+    );
+    let start = match number {
+        1 => 8,
+        2 => 109,
+        3 => 207,
+        4 => 343,
+        _ => 0,
     };
-    text.as_ptr()
+    WORDS.as_ptr().wrapping_add(start).cast()
 }
 
 /// SATLINE_GRID_GAP_... in words; "unknown" for a number that is none. Never null; lives for ever.
 #[unsafe(no_mangle)]
 pub extern "C" fn satline_grid_gap_sentence(number: i32) -> *const c_char {
-    let text = match number {
-        1 => c"Below the first row of the table: nothing is read beyond its ends.",
-        2 => c"Above the last row of the table: nothing is read beyond its ends.",
-        3 => c"Below the first column of the table: nothing is read beyond its ends.",
-        4 => c"Above the last column of the table: nothing is read beyond its ends.",
-        5 => c"The table is blank here: its maker gives no value, so there is none to test against.",
-        6 => c"There is no such row or column, and none between two of them.",
-        7 => c"The inputs are too uncertain for this part of the table: within them it is blank or ends on both sides.",
-        _ => c"unknown",
+    const WORDS: &str = concat!(
+        "unknown\0",
+        "Below the first row of the table: nothing is read beyond its ends.\0",
+        "Above the last row of the table: nothing is read beyond its ends.\0",
+        "Below the first column of the table: nothing is read beyond its ends.\0",
+        "Above the last column of the table: nothing is read beyond its ends.\0",
+        "The table is blank here: its maker gives no value, so there is none to test against.\0",
+        "There is no such row or column, and none between two of them.\0",
+        "The inputs are too uncertain for this part of the table: within them it is blank or ends on both sides.\0",
+    );
+    let start = match number {
+        1 => 8,
+        2 => 75,
+        3 => 141,
+        4 => 211,
+        5 => 280,
+        6 => 365,
+        7 => 427,
+        _ => 0,
     };
-    text.as_ptr()
+    WORDS.as_ptr().wrapping_add(start).cast()
 }
 
 /// SATLINE_TARGET_OUTCOME_... in words; "unknown" for a number that is none. Never null; lives for ever.
 #[unsafe(no_mangle)]
 pub extern "C" fn satline_target_outcome_sentence(number: i32) -> *const c_char {
-    let text = match number {
-        1 => c"It is on target within the tolerance.",
-        2 => c"It is below the target by more than the tolerance.",
-        3 => c"It is above the target by more than the tolerance.",
-        4 => c"It is nearer to the end of the tolerance than the measurement can tell.",
-        5 => c"The chart has no target at these conditions: weigh the charge in, or come back.",
-        _ => c"unknown",
+    const WORDS: &str = concat!(
+        "unknown\0",
+        "It is on target within the tolerance.\0",
+        "It is below the target by more than the tolerance.\0",
+        "It is above the target by more than the tolerance.\0",
+        "It is nearer to the end of the tolerance than the measurement can tell.\0",
+        "The chart has no target at these conditions: weigh the charge in, or come back.\0",
+    );
+    let start = match number {
+        1 => 8,
+        2 => 46,
+        3 => 97,
+        4 => 148,
+        5 => 220,
+        _ => 0,
     };
-    text.as_ptr()
+    WORDS.as_ptr().wrapping_add(start).cast()
 }
 
 /// SATLINE_GAIN_... in words; "unknown" for a number that is none. Never null; lives for ever.
 #[unsafe(no_mangle)]
 pub extern "C" fn satline_gain_sentence(number: i32) -> *const c_char {
-    let text = match number {
-        1 => c"It delivers more, for the same conditions, than before.",
-        2 => c"It delivers less, for the same conditions, than before.",
-        3 => c"The difference is smaller than the measurement can tell.",
-        _ => c"unknown",
+    const WORDS: &str = concat!(
+        "unknown\0",
+        "It delivers more, for the same conditions, than before.\0",
+        "It delivers less, for the same conditions, than before.\0",
+        "The difference is smaller than the measurement can tell.\0",
+    );
+    let start = match number {
+        1 => 8,
+        2 => 64,
+        3 => 120,
+        _ => 0,
     };
-    text.as_ptr()
+    WORDS.as_ptr().wrapping_add(start).cast()
 }
 
 /// SATLINE_LINE_SET_ACTION_... in words; "unknown" for a number that is none. Never null; lives for ever.
 #[unsafe(no_mangle)]
 pub extern "C" fn satline_line_set_action_sentence(number: i32) -> *const c_char {
-    let text = match number {
-        1 => c"Add this much to the factory charge.",
-        2 => c"Recover this much into a cylinder: the factory charge covers more than this line set holds. Never vent it.",
-        3 => c"Leave the factory charge as it is: what the line set wants is less than its uncertainty.",
-        _ => c"unknown",
+    const WORDS: &str = concat!(
+        "unknown\0",
+        "Add this much to the factory charge.\0",
+        "Recover this much into a cylinder: the factory charge covers more than this line set holds. Never vent it.\0",
+        "Leave the factory charge as it is: what the line set wants is less than its uncertainty.\0",
+    );
+    let start = match number {
+        1 => 8,
+        2 => 45,
+        3 => 152,
+        _ => 0,
     };
-    text.as_ptr()
+    WORDS.as_ptr().wrapping_add(start).cast()
 }
 
 /// SATLINE_LINE_SET_ADVICE_... in words; "unknown" for a number that is none. Never null; lives for ever.
 #[unsafe(no_mangle)]
 pub extern "C" fn satline_line_set_advice_sentence(number: i32) -> *const c_char {
-    let text = match number {
-        1 => c"Weigh it on a scale, then verify the charge by subcooling or superheat as the unit's label says.",
-        2 => c"Look for the maker's own figures, the charge per length and the length that the factory charge covers: they rule over computed ones. Weigh it on a scale, then verify by subcooling or superheat.",
-        3 => c"The maker's figure and the computed one differ by more than their uncertainty: check refrigerant, tube sizes, metering device and the unit of the figure before weighing anything in.",
-        _ => c"unknown",
+    const WORDS: &str = concat!(
+        "unknown\0",
+        "Weigh it on a scale, then verify the charge by subcooling or superheat as the unit's label says.\0",
+        "Look for the maker's own figures, the charge per length and the length that the factory charge covers: they rule over computed ones. Weigh it on a scale, then verify by subcooling or superheat.\0",
+        "The maker's figure and the computed one differ by more than their uncertainty: check refrigerant, tube sizes, metering device and the unit of the figure before weighing anything in.\0",
+    );
+    let start = match number {
+        1 => 8,
+        2 => 105,
+        3 => 299,
+        _ => 0,
     };
-    text.as_ptr()
+    WORDS.as_ptr().wrapping_add(start).cast()
 }
 
 /// SATLINE_LINE_SET_CAUTION_... in words; "unknown" for a number that is none. Never null; lives for ever.
 #[unsafe(no_mangle)]
 pub extern "C" fn satline_line_set_caution_sentence(number: i32) -> *const c_char {
-    let text = match number {
-        1 => c"Work on refrigerant and its records follow local codes and belong to licensed practice.",
-        2 => c"Lines and cylinder are under pressure: gloves and eye protection.",
-        3 => c"This refrigerant can burn: no ignition source, fresh air, a leak detector, and tools and cylinder rated for it.",
-        4 => c"The whole charge, factory and line set together, must stay within the limit for the smallest room it can leak into.",
-        5 => c"This refrigerant is toxic: breathing protection and ventilation as its code asks.",
-        6 => c"This is a blend: take it from the cylinder as liquid, and meter it into vapour before a running compressor.",
-        7 => c"Carbon dioxide stands at several times the pressure of other refrigerants: only tube, fittings and hoses rated for it.",
-        _ => c"unknown",
+    const WORDS: &str = concat!(
+        "unknown\0",
+        "Work on refrigerant and its records follow local codes and belong to licensed practice.\0",
+        "Lines and cylinder are under pressure: gloves and eye protection.\0",
+        "This refrigerant can burn: no ignition source, fresh air, a leak detector, and tools and cylinder rated for it.\0",
+        "The whole charge, factory and line set together, must stay within the limit for the smallest room it can leak into.\0",
+        "This refrigerant is toxic: breathing protection and ventilation as its code asks.\0",
+        "This is a blend: take it from the cylinder as liquid, and meter it into vapour before a running compressor.\0",
+        "Carbon dioxide stands at several times the pressure of other refrigerants: only tube, fittings and hoses rated for it.\0",
+    );
+    let start = match number {
+        1 => 8,
+        2 => 96,
+        3 => 162,
+        4 => 274,
+        5 => 390,
+        6 => 472,
+        7 => 580,
+        _ => 0,
     };
-    text.as_ptr()
+    WORDS.as_ptr().wrapping_add(start).cast()
 }
 
 /// SATLINE_CHART_CAUTION_... in words; "unknown" for a number that is none. Never null; lives for ever.
 #[unsafe(no_mangle)]
 pub extern "C" fn satline_chart_caution_sentence(number: i32) -> *const c_char {
-    let text = match number {
-        1 => c"A chart is for one model, one line set and its maker's conditions: check each on the unit's label before a target is used.",
-        2 => c"Let the unit run at its maker's charging conditions until readings settle, and again after every change.",
-        3 => c"Refrigerant is under pressure and some of it burns: gloves and eye protection, no ignition source, hoses bled with care.",
-        4 => c"Work on refrigerant follows local codes and belongs to licensed practice.",
-        _ => c"unknown",
+    const WORDS: &str = concat!(
+        "unknown\0",
+        "A chart is for one model, one line set and its maker's conditions: check each on the unit's label before a target is used.\0",
+        "Let the unit run at its maker's charging conditions until readings settle, and again after every change.\0",
+        "Refrigerant is under pressure and some of it burns: gloves and eye protection, no ignition source, hoses bled with care.\0",
+        "Work on refrigerant follows local codes and belongs to licensed practice.\0",
+    );
+    let start = match number {
+        1 => 8,
+        2 => 131,
+        3 => 236,
+        4 => 357,
+        _ => 0,
     };
-    text.as_ptr()
+    WORDS.as_ptr().wrapping_add(start).cast()
 }
 
 /// SATLINE_PERFORMANCE_CAUTION_... in words; "unknown" for a number that is none. Never null; lives for ever.
 #[unsafe(no_mangle)]
 pub extern "C" fn satline_performance_caution_sentence(number: i32) -> *const c_char {
-    let text = match number {
-        1 => c"Compare at settled, like conditions: airflow, coil as wet as before, filter in place.",
-        2 => c"Low capacity does not say why: measure airflow, charge and temperatures before anything is changed.",
-        3 => c"Power is measured on live parts: only by those licensed to, with rated meter and gloves.",
-        4 => c"Work on refrigerant and wiring follows local codes and belongs to licensed practice.",
-        _ => c"unknown",
+    const WORDS: &str = concat!(
+        "unknown\0",
+        "Compare at settled, like conditions: airflow, coil as wet as before, filter in place.\0",
+        "Low capacity does not say why: measure airflow, charge and temperatures before anything is changed.\0",
+        "Power is measured on live parts: only by those licensed to, with rated meter and gloves.\0",
+        "Work on refrigerant and wiring follows local codes and belongs to licensed practice.\0",
+    );
+    let start = match number {
+        1 => 8,
+        2 => 94,
+        3 => 194,
+        4 => 283,
+        _ => 0,
     };
-    text.as_ptr()
+    WORDS.as_ptr().wrapping_add(start).cast()
 }
 
 /// SATLINE_STANDING_OUTCOME_... in words; "unknown" for a number that is none. Never null; lives for ever.
 #[unsafe(no_mangle)]
 pub extern "C" fn satline_standing_outcome_sentence(number: i32) -> *const c_char {
-    let text = match number {
-        1 => c"The pressure fits the refrigerant at this temperature.",
-        2 => c"The pressure is higher than this refrigerant has at this temperature.",
-        3 => c"The pressure is lower than this refrigerant's liquid has at this temperature.",
-        4 => c"The pressure cannot be judged at these temperatures.",
-        _ => c"unknown",
+    const WORDS: &str = concat!(
+        "unknown\0",
+        "The pressure fits the refrigerant at this temperature.\0",
+        "The pressure is higher than this refrigerant has at this temperature.\0",
+        "The pressure is lower than this refrigerant's liquid has at this temperature.\0",
+        "The pressure cannot be judged at these temperatures.\0",
+    );
+    let start = match number {
+        1 => 8,
+        2 => 63,
+        3 => 133,
+        4 => 211,
+        _ => 0,
     };
-    text.as_ptr()
+    WORDS.as_ptr().wrapping_add(start).cast()
 }
 
 /// SATLINE_STANDING_REASON_... in words; "unknown" for a number that is none. Never null; lives for ever.
 #[unsafe(no_mangle)]
 pub extern "C" fn satline_standing_reason_sentence(number: i32) -> *const c_char {
-    let text = match number {
-        1 => c"It lies between dew and bubble pressure within the uncertainty. That does not prove what is inside: other refrigerants and mixtures of refrigerants can have the same pressure.",
-        2 => c"It is the bubble pressure within the uncertainty, as it must be where most is liquid. That does not prove what is inside: other refrigerants and mixtures of refrigerants can have the same pressure.",
-        3 => c"It lies above the bubble pressure by more than the uncertainty.",
-        4 => c"It lies below the dew pressure by more than the uncertainty.",
-        5 => c"It lies below the bubble pressure by more than the uncertainty, though most is liquid.",
-        6 => c"The parts that may hold liquid differ in temperature by more than allowed. The coldest liquid sets the pressure, but only once the rest has come to it.",
-        _ => c"unknown",
+    const WORDS: &str = concat!(
+        "unknown\0",
+        "It lies between dew and bubble pressure within the uncertainty. That does not prove what is inside: other refrigerants and mixtures of refrigerants can have the same pressure.\0",
+        "It is the bubble pressure within the uncertainty, as it must be where most is liquid. That does not prove what is inside: other refrigerants and mixtures of refrigerants can have the same pressure.\0",
+        "It lies above the bubble pressure by more than the uncertainty.\0",
+        "It lies below the dew pressure by more than the uncertainty.\0",
+        "It lies below the bubble pressure by more than the uncertainty, though most is liquid.\0",
+        "The parts that may hold liquid differ in temperature by more than allowed. The coldest liquid sets the pressure, but only once the rest has come to it.\0",
+    );
+    let start = match number {
+        1 => 8,
+        2 => 184,
+        3 => 382,
+        4 => 446,
+        5 => 507,
+        6 => 594,
+        _ => 0,
     };
-    text.as_ptr()
+    WORDS.as_ptr().wrapping_add(start).cast()
 }
 
 /// SATLINE_STANDING_CAUSE_... in words; "unknown" for a number that is none. Never null; lives for ever.
 #[unsafe(no_mangle)]
 pub extern "C" fn satline_standing_cause_sentence(number: i32) -> *const c_char {
-    let text = match number {
-        1 => c"Air or nitrogen is mixed in.",
-        2 => c"Another refrigerant is inside, or a mixture of several.",
-        3 => c"No liquid is left: the charge, or the bottle, is all but empty.",
-        4 => c"A part that was not measured is colder and holds the liquid.",
-        5 => c"The liquid is warmer than the place that was measured.",
-        6 => c"The bottle is full of liquid to the brim.",
-        7 => c"A vapour leak has taken the volatile components first, so the blend is no longer what its label says.",
-        _ => c"unknown",
+    const WORDS: &str = concat!(
+        "unknown\0",
+        "Air or nitrogen is mixed in.\0",
+        "Another refrigerant is inside, or a mixture of several.\0",
+        "No liquid is left: the charge, or the bottle, is all but empty.\0",
+        "A part that was not measured is colder and holds the liquid.\0",
+        "The liquid is warmer than the place that was measured.\0",
+        "The bottle is full of liquid to the brim.\0",
+        "A vapour leak has taken the volatile components first, so the blend is no longer what its label says.\0",
+    );
+    let start = match number {
+        1 => 8,
+        2 => 37,
+        3 => 93,
+        4 => 157,
+        5 => 218,
+        6 => 273,
+        7 => 315,
+        _ => 0,
     };
-    text.as_ptr()
+    WORDS.as_ptr().wrapping_add(start).cast()
 }
 
 /// SATLINE_STANDING_ADVICE_... in words; "unknown" for a number that is none. Never null; lives for ever.
 #[unsafe(no_mangle)]
 pub extern "C" fn satline_standing_advice_sentence(number: i32) -> *const c_char {
-    let text = match number {
-        1 => c"Nothing on this evidence.",
-        2 => c"Recover the refrigerant, evacuate, and recharge with new: never purge, which vents refrigerant and does not get the air out.",
-        3 => c"Refrigerant does not wear out: weigh what is left and look for the leak before adding any.",
-        4 => c"Have what is inside identified by an analyser or a laboratory before any of it is used, added to or mixed.",
-        5 => c"Leave it at rest, out of sun and draught, until every part that may hold liquid has one temperature, then read again.",
-        _ => c"unknown",
+    const WORDS: &str = concat!(
+        "unknown\0",
+        "Nothing on this evidence.\0",
+        "Recover the refrigerant, evacuate, and recharge with new: never purge, which vents refrigerant and does not get the air out.\0",
+        "Refrigerant does not wear out: weigh what is left and look for the leak before adding any.\0",
+        "Have what is inside identified by an analyser or a laboratory before any of it is used, added to or mixed.\0",
+        "Leave it at rest, out of sun and draught, until every part that may hold liquid has one temperature, then read again.\0",
+    );
+    let start = match number {
+        1 => 8,
+        2 => 34,
+        3 => 159,
+        4 => 250,
+        5 => 357,
+        _ => 0,
     };
-    text.as_ptr()
+    WORDS.as_ptr().wrapping_add(start).cast()
 }
 
 /// SATLINE_STANDING_CAUTION_... in words; "unknown" for a number that is none. Never null; lives for ever.
 #[unsafe(no_mangle)]
 pub extern "C" fn satline_standing_caution_sentence(number: i32) -> *const c_char {
-    let text = match number {
-        1 => c"Work on refrigerant and its records follow local codes and belong to licensed practice.",
-        2 => c"The vessel is under pressure: gloves and eye protection, and bleed hoses with care.",
-        3 => c"A pressure does not identify a refrigerant: mixed refrigerants can stand at any pressure between those of their parts.",
-        4 => c"This refrigerant can burn: no ignition source, fresh air, a leak detector, and tools and cylinder rated for it.",
-        5 => c"Until what is inside is identified, treat it as flammable, and air mixed with it as able to burn inside.",
-        6 => c"Do not purge or vent: it is unlawful in many places and leaves most of the air inside.",
-        7 => c"A bottle without room for vapour bursts when it warms: weigh it against its tare and 80 % filling, and keep it cool.",
-        8 => c"A leak shifts a blend's composition and so its bubble and dew pressures: pressure alone does not tell a shifted blend from air or another refrigerant.",
-        _ => c"unknown",
+    const WORDS: &str = concat!(
+        "unknown\0",
+        "Work on refrigerant and its records follow local codes and belong to licensed practice.\0",
+        "The vessel is under pressure: gloves and eye protection, and bleed hoses with care.\0",
+        "A pressure does not identify a refrigerant: mixed refrigerants can stand at any pressure between those of their parts.\0",
+        "This refrigerant can burn: no ignition source, fresh air, a leak detector, and tools and cylinder rated for it.\0",
+        "Until what is inside is identified, treat it as flammable, and air mixed with it as able to burn inside.\0",
+        "Do not purge or vent: it is unlawful in many places and leaves most of the air inside.\0",
+        "A bottle without room for vapour bursts when it warms: weigh it against its tare and 80 % filling, and keep it cool.\0",
+        "A leak shifts a blend's composition and so its bubble and dew pressures: pressure alone does not tell a shifted blend from air or another refrigerant.\0",
+    );
+    let start = match number {
+        1 => 8,
+        2 => 96,
+        3 => 180,
+        4 => 299,
+        5 => 411,
+        6 => 516,
+        7 => 603,
+        8 => 720,
+        _ => 0,
     };
-    text.as_ptr()
+    WORDS.as_ptr().wrapping_add(start).cast()
 }
 
 /// SATLINE_ROOM_OUTCOME_... in words; "unknown" for a number that is none. Never null; lives for ever.
 #[unsafe(no_mangle)]
 pub extern "C" fn satline_room_outcome_sentence(number: i32) -> *const c_char {
-    let text = match number {
-        1 => c"The charge is limited by the size of the room.",
-        2 => c"Up to this charge the clause asks for no smallest room; its other clauses still hold.",
-        3 => c"This room rule does not apply: take the rule that does from the local code.",
-        _ => c"unknown",
+    const WORDS: &str = concat!(
+        "unknown\0",
+        "The charge is limited by the size of the room.\0",
+        "Up to this charge the clause asks for no smallest room; its other clauses still hold.\0",
+        "This room rule does not apply: take the rule that does from the local code.\0",
+    );
+    let start = match number {
+        1 => 8,
+        2 => 55,
+        3 => 141,
+        _ => 0,
     };
-    text.as_ptr()
+    WORDS.as_ptr().wrapping_add(start).cast()
 }
 
 /// SATLINE_ROOM_REASON_... in words; "unknown" for a number that is none. Never null; lives for ever.
 #[unsafe(no_mangle)]
 pub extern "C" fn satline_room_reason_sentence(number: i32) -> *const c_char {
-    let text = match number {
-        1 => c"The charge lies above m1 and not above m2, where the formula for unventilated rooms applies.",
-        2 => c"The charge does not exceed m1, up to which no room is too small by this clause.",
-        3 => c"The charge exceeds m2, where this formula does not apply: mechanical ventilation or another clause of the standard decides.",
-        4 => c"The charge exceeds m3: the standard does not allow it indoors; another standard for the machinery and its room decides.",
-        5 => c"In a room this small the formula gives less than m1, where it does not apply: this clause sets no limit up to m1 and allows nothing above it in this room.",
-        6 => c"The room would hold more than m2, where the formula does not apply: for a charge up to m2 it is large enough; above m2 mechanical ventilation or another clause decides.",
-        7 => c"This refrigerant is of class 1 and sets no fire limit: suffocation and toxicity limit its charge, by the concentration limit of the local code.",
-        8 => c"This refrigerant is of higher toxicity: its toxic concentration limits the charge long before fire does; take the limit from the local code.",
-        9 => c"The safety class of this refrigerant is not known here: handle it as flammable and find its class first.",
-        10 => c"This refrigerant burns, but its lower flammability limit is not known here: take it from ASHRAE 34 or the safety data sheet.",
-        11 => c"The room is ventilated mechanically, and this formula is for unventilated rooms: the ventilation clauses decide.",
-        _ => c"unknown",
+    const WORDS: &str = concat!(
+        "unknown\0",
+        "The charge lies above m1 and not above m2, where the formula for unventilated rooms applies.\0",
+        "The charge does not exceed m1, up to which no room is too small by this clause.\0",
+        "The charge exceeds m2, where this formula does not apply: mechanical ventilation or another clause of the standard decides.\0",
+        "The charge exceeds m3: the standard does not allow it indoors; another standard for the machinery and its room decides.\0",
+        "In a room this small the formula gives less than m1, where it does not apply: this clause sets no limit up to m1 and allows nothing above it in this room.\0",
+        "The room would hold more than m2, where the formula does not apply: for a charge up to m2 it is large enough; above m2 mechanical ventilation or another clause decides.\0",
+        "This refrigerant is of class 1 and sets no fire limit: suffocation and toxicity limit its charge, by the concentration limit of the local code.\0",
+        "This refrigerant is of higher toxicity: its toxic concentration limits the charge long before fire does; take the limit from the local code.\0",
+        "The safety class of this refrigerant is not known here: handle it as flammable and find its class first.\0",
+        "This refrigerant burns, but its lower flammability limit is not known here: take it from ASHRAE 34 or the safety data sheet.\0",
+        "The room is ventilated mechanically, and this formula is for unventilated rooms: the ventilation clauses decide.\0",
+    );
+    let start = match number {
+        1 => 8,
+        2 => 101,
+        3 => 181,
+        4 => 305,
+        5 => 425,
+        6 => 580,
+        7 => 749,
+        8 => 893,
+        9 => 1034,
+        10 => 1139,
+        11 => 1264,
+        _ => 0,
     };
-    text.as_ptr()
+    WORDS.as_ptr().wrapping_add(start).cast()
 }
 
 /// SATLINE_ROOM_CLAUSE_... in words; "unknown" for a number that is none. Never null; lives for ever.
 #[unsafe(no_mangle)]
 pub extern "C" fn satline_room_clause_sentence(number: i32) -> *const c_char {
-    let text = match number {
-        1 => c"No clause is applied.",
-        2 => c"IEC 60335-2-40, annex GG, charge limit of unventilated rooms (GG.2), as widely quoted; clause number from memory.",
-        3 => c"IEC 60335-2-40, annex GG, charges up to m1 (GG.1); clause number and factors of m1, m2 and m3 from memory.",
-        _ => c"unknown",
+    const WORDS: &str = concat!(
+        "unknown\0",
+        "No clause is applied.\0",
+        "IEC 60335-2-40, annex GG, charge limit of unventilated rooms (GG.2), as widely quoted; clause number from memory.\0",
+        "IEC 60335-2-40, annex GG, charges up to m1 (GG.1); clause number and factors of m1, m2 and m3 from memory.\0",
+    );
+    let start = match number {
+        1 => 8,
+        2 => 30,
+        3 => 144,
+        _ => 0,
     };
-    text.as_ptr()
+    WORDS.as_ptr().wrapping_add(start).cast()
 }
 
 /// SATLINE_ROOM_ASSUMPTION_... in words; "unknown" for a number that is none. Never null; lives for ever.
 #[unsafe(no_mangle)]
 pub extern "C" fn satline_room_assumption_sentence(number: i32) -> *const c_char {
-    let text = match number {
-        1 => c"The room has no ventilation that counts, and its doors are shut.",
-        2 => c"Refrigerant comes out at the stated height, not lower.",
-        3 => c"A single fault lets the whole charge of one circuit into this one room.",
-        4 => c"The lower flammability limit is the one shown, from memory of ASHRAE 34 and ISO 817: compare it with the edition in force.",
-        5 => c"m1, m2 and m3 are 4, 26 and 130 cubic metres times that limit, for class 2L 6, 52 and 260: from memory.",
-        6 => c"The unit is fixed in place; portable units have rules of their own.",
-        7 => c"Editions and national versions differ, and later ones count leak detection and circulation: the local code and the unit's label decide.",
-        8 => c"The height exceeds 2.2 m, the greatest of the widely quoted table: use 2.2 m unless the edition in force takes the real height.",
-        9 => c"The concentration is that of the charge spread evenly up to the height shown; near the leak and the floor it is higher.",
-        _ => c"unknown",
+    const WORDS: &str = concat!(
+        "unknown\0",
+        "The room has no ventilation that counts, and its doors are shut.\0",
+        "Refrigerant comes out at the stated height, not lower.\0",
+        "A single fault lets the whole charge of one circuit into this one room.\0",
+        "The lower flammability limit is the one shown, from memory of ASHRAE 34 and ISO 817: compare it with the edition in force.\0",
+        "m1, m2 and m3 are 4, 26 and 130 cubic metres times that limit, for class 2L 6, 52 and 260: from memory.\0",
+        "The unit is fixed in place; portable units have rules of their own.\0",
+        "Editions and national versions differ, and later ones count leak detection and circulation: the local code and the unit's label decide.\0",
+        "The height exceeds 2.2 m, the greatest of the widely quoted table: use 2.2 m unless the edition in force takes the real height.\0",
+        "The concentration is that of the charge spread evenly up to the height shown; near the leak and the floor it is higher.\0",
+    );
+    let start = match number {
+        1 => 8,
+        2 => 73,
+        3 => 128,
+        4 => 200,
+        5 => 323,
+        6 => 427,
+        7 => 495,
+        8 => 631,
+        9 => 759,
+        _ => 0,
     };
-    text.as_ptr()
+    WORDS.as_ptr().wrapping_add(start).cast()
 }
 
 /// SATLINE_FILL_RULE_... in words; "unknown" for a number that is none. Never null; lives for ever.
 #[unsafe(no_mangle)]
 pub extern "C" fn satline_fill_rule_sentence(number: i32) -> *const c_char {
-    let text = match number {
-        1 => c"80 % of the water capacity times the specific gravity at 77 °F (AHRI Guideline K).",
-        2 => c"The liquid would fill the cylinder at the stated highest temperature: less than the 80 % rule allows.",
-        _ => c"unknown",
+    const WORDS: &str = concat!(
+        "unknown\0",
+        "80 % of the water capacity times the specific gravity at 77 °F (AHRI Guideline K).\0",
+        "The liquid would fill the cylinder at the stated highest temperature: less than the 80 % rule allows.\0",
+    );
+    let start = match number {
+        1 => 8,
+        2 => 92,
+        _ => 0,
     };
-    text.as_ptr()
+    WORDS.as_ptr().wrapping_add(start).cast()
 }
 
 /// SATLINE_FILL_VERDICT_... in words; "unknown" for a number that is none. Never null; lives for ever.
 #[unsafe(no_mangle)]
 pub extern "C" fn satline_fill_verdict_sentence(number: i32) -> *const c_char {
-    let text = match number {
-        1 => c"There is room left: weigh while filling and stop at the limit.",
-        2 => c"The cylinder is overfilled: keep it cool, do not move it by car, and recover the excess into another cylinder.",
-        3 => c"At its temperature the cylinder is full of liquid: any warming may burst it. Keep people away, keep it cool, and call for help.",
-        _ => c"unknown",
+    const WORDS: &str = concat!(
+        "unknown\0",
+        "There is room left: weigh while filling and stop at the limit.\0",
+        "The cylinder is overfilled: keep it cool, do not move it by car, and recover the excess into another cylinder.\0",
+        "At its temperature the cylinder is full of liquid: any warming may burst it. Keep people away, keep it cool, and call for help.\0",
+    );
+    let start = match number {
+        1 => 8,
+        2 => 71,
+        3 => 182,
+        _ => 0,
     };
-    text.as_ptr()
+    WORDS.as_ptr().wrapping_add(start).cast()
 }
 
 /// SATLINE_APPLIANCE_CLASS_... in words; "unknown" for a number that is none. Never null; lives for ever.
 #[unsafe(no_mangle)]
 pub extern "C" fn satline_appliance_class_sentence(number: i32) -> *const c_char {
-    let text = match number {
-        1 => c"Low-pressure appliance: below 45 psia at 104 °F.",
-        2 => c"Medium-pressure appliance: 45 to 170 psia at 104 °F.",
-        3 => c"High-pressure appliance: 170 to 355 psia at 104 °F.",
-        4 => c"Very-high-pressure appliance: above 355 psia at 104 °F, or critical below 104 °F.",
-        _ => c"unknown",
+    const WORDS: &str = concat!(
+        "unknown\0",
+        "Low-pressure appliance: below 45 psia at 104 °F.\0",
+        "Medium-pressure appliance: 45 to 170 psia at 104 °F.\0",
+        "High-pressure appliance: 170 to 355 psia at 104 °F.\0",
+        "Very-high-pressure appliance: above 355 psia at 104 °F, or critical below 104 °F.\0",
+    );
+    let start = match number {
+        1 => 8,
+        2 => 58,
+        3 => 112,
+        4 => 165,
+        _ => 0,
     };
-    text.as_ptr()
+    WORDS.as_ptr().wrapping_add(start).cast()
 }
 
 /// SATLINE_RECOVERY_NOTE_... in words; "unknown" for a number that is none. Never null; lives for ever.
 #[unsafe(no_mangle)]
 pub extern "C" fn satline_recovery_note_sentence(number: i32) -> *const c_char {
-    let text = match number {
-        1 => c"Read 40 CFR 82.156 itself: it has exceptions and is amended, and state or local law may be stricter. Recovery is for certified technicians with certified equipment.",
-        2 => c"For recovery equipment made on or after 15 November 1993; older equipment has other levels.",
-        3 => c"Where a leak would draw in air or makes the level unattainable, the rule has another level: isolate what leaks from what does not.",
-        4 => c"Small factory-sealed appliances have a rule of their own, by the share of the charge recovered.",
-        5 => c"A repair that is not major and not followed by evacuating the appliance to the air has a level of its own.",
-        6 => c"Vehicle air conditioners come under another part of the rules.",
-        7 => c"The pressure at 104 °F lies within 2 % of a class boundary: the rule's own list of refrigerants decides.",
-        8 => c"Some uses of this refrigerant are exempt from the rule; fire, suffocation and local law are not.",
-        9 => c"The level counts from the standard atmosphere: use the absolute pressure, or the gauge value shown for this ambient pressure.",
-        _ => c"unknown",
+    const WORDS: &str = concat!(
+        "unknown\0",
+        "Read 40 CFR 82.156 itself: it has exceptions and is amended, and state or local law may be stricter. Recovery is for certified technicians with certified equipment.\0",
+        "For recovery equipment made on or after 15 November 1993; older equipment has other levels.\0",
+        "Where a leak would draw in air or makes the level unattainable, the rule has another level: isolate what leaks from what does not.\0",
+        "Small factory-sealed appliances have a rule of their own, by the share of the charge recovered.\0",
+        "A repair that is not major and not followed by evacuating the appliance to the air has a level of its own.\0",
+        "Vehicle air conditioners come under another part of the rules.\0",
+        "The pressure at 104 °F lies within 2 % of a class boundary: the rule's own list of refrigerants decides.\0",
+        "Some uses of this refrigerant are exempt from the rule; fire, suffocation and local law are not.\0",
+        "The level counts from the standard atmosphere: use the absolute pressure, or the gauge value shown for this ambient pressure.\0",
+    );
+    let start = match number {
+        1 => 8,
+        2 => 173,
+        3 => 265,
+        4 => 396,
+        5 => 492,
+        6 => 599,
+        7 => 662,
+        8 => 768,
+        9 => 865,
+        _ => 0,
     };
-    text.as_ptr()
+    WORDS.as_ptr().wrapping_add(start).cast()
 }
 
 /// SATLINE_SAFETY_CAUTION_... in words; "unknown" for a number that is none. Never null; lives for ever.
 #[unsafe(no_mangle)]
 pub extern "C" fn satline_safety_caution_sentence(number: i32) -> *const c_char {
-    let text = match number {
-        101 => c"This refrigerant burns and explodes: no flame, spark, switch or hot work near it, fresh air, a detector for it, and tools, pump and cylinder rated for it.",
-        102 => c"This refrigerant burns: no flame or hot surface near it, fresh air, a detector for it, and tools, pump and cylinder rated for class 2L.",
-        103 => c"This refrigerant is toxic: breathing protection and a way out first; leave at the first smell or alarm.",
-        104 => c"The class of what is inside is not known: handle it as flammable and toxic until it is identified.",
-        105 => c"R-744 stands at several times the usual pressure, and far higher when hot: only hoses, gauges and cylinders rated for it, and relieve trapped liquid before it warms. Breathing it harms long before the air runs short.",
-        106 => c"Never use oxygen or compressed air: with oil they explode. Dry nitrogen through a regulator only, with a relief valve set for the weakest part.",
-        107 => c"Stay under the test pressure on the label, raise it in steps from a distance, and keep compressor and low side within theirs.",
-        108 => c"Refrigerant vapour is heavier than air and unseen: it fills pits, cellars and low corners and suffocates without warning. Air the place from the floor; nobody alone below ground.",
-        109 => c"The vapour rises when warm and crawls as a cold cloud first: air the place high and low, and stay upwind.",
-        110 => c"Weigh the cylinder while it fills and stop at its limit, at most 80 % of its volume: one full of liquid bursts when it warms.",
-        111 => c"Keep cylinders out of the sun and the closed van, below 125 °F (52 °C), upright and secured. Never warm one by flame: lukewarm water at most.",
-        112 => c"Never cap, plug or isolate a relief device, and trap no liquid between two closed valves: it bursts the hose as it warms.",
-        113 => c"Take this blend from the cylinder as liquid, since its vapour has another composition; meter it to vapour before a running compressor.",
-        114 => c"Recover, never vent: one kind to a cylinder, never mixed.",
-        115 => c"No torch on a circuit that holds refrigerant or pressure: recover, purge with nitrogen and leave it open. Refrigerant in a flame makes acid fumes.",
-        116 => c"Lines and hoses are under pressure: eye protection and gloves, and open every valve slowly. Liquid on skin freezes it.",
-        117 => c"Lock out power before panels come off; capacitors stay charged, so discharge and measure before you touch.",
-        118 => c"Discharge line, compressor and metal in the sun burn skin. In the heat drink, take shade, and tell someone where you are.",
-        119 => c"Local codes and the maker's instructions come first; this work belongs to licensed and certified people.",
-        _ => c"unknown",
+    const WORDS: &str = concat!(
+        "unknown\0",
+        "This refrigerant burns and explodes: no flame, spark, switch or hot work near it, fresh air, a detector for it, and tools, pump and cylinder rated for it.\0",
+        "This refrigerant burns: no flame or hot surface near it, fresh air, a detector for it, and tools, pump and cylinder rated for class 2L.\0",
+        "This refrigerant is toxic: breathing protection and a way out first; leave at the first smell or alarm.\0",
+        "The class of what is inside is not known: handle it as flammable and toxic until it is identified.\0",
+        "R-744 stands at several times the usual pressure, and far higher when hot: only hoses, gauges and cylinders rated for it, and relieve trapped liquid before it warms. Breathing it harms long before the air runs short.\0",
+        "Never use oxygen or compressed air: with oil they explode. Dry nitrogen through a regulator only, with a relief valve set for the weakest part.\0",
+        "Stay under the test pressure on the label, raise it in steps from a distance, and keep compressor and low side within theirs.\0",
+        "Refrigerant vapour is heavier than air and unseen: it fills pits, cellars and low corners and suffocates without warning. Air the place from the floor; nobody alone below ground.\0",
+        "The vapour rises when warm and crawls as a cold cloud first: air the place high and low, and stay upwind.\0",
+        "Weigh the cylinder while it fills and stop at its limit, at most 80 % of its volume: one full of liquid bursts when it warms.\0",
+        "Keep cylinders out of the sun and the closed van, below 125 °F (52 °C), upright and secured. Never warm one by flame: lukewarm water at most.\0",
+        "Never cap, plug or isolate a relief device, and trap no liquid between two closed valves: it bursts the hose as it warms.\0",
+        "Take this blend from the cylinder as liquid, since its vapour has another composition; meter it to vapour before a running compressor.\0",
+        "Recover, never vent: one kind to a cylinder, never mixed.\0",
+        "No torch on a circuit that holds refrigerant or pressure: recover, purge with nitrogen and leave it open. Refrigerant in a flame makes acid fumes.\0",
+        "Lines and hoses are under pressure: eye protection and gloves, and open every valve slowly. Liquid on skin freezes it.\0",
+        "Lock out power before panels come off; capacitors stay charged, so discharge and measure before you touch.\0",
+        "Discharge line, compressor and metal in the sun burn skin. In the heat drink, take shade, and tell someone where you are.\0",
+        "Local codes and the maker's instructions come first; this work belongs to licensed and certified people.\0",
+    );
+    let start = match number {
+        101 => 8,
+        102 => 163,
+        103 => 299,
+        104 => 403,
+        105 => 502,
+        106 => 719,
+        107 => 863,
+        108 => 989,
+        109 => 1168,
+        110 => 1274,
+        111 => 1400,
+        112 => 1544,
+        113 => 1666,
+        114 => 1801,
+        115 => 1859,
+        116 => 2006,
+        117 => 2125,
+        118 => 2232,
+        119 => 2354,
+        _ => 0,
     };
-    text.as_ptr()
+    WORDS.as_ptr().wrapping_add(start).cast()
 }
 
 /// SATLINE_PRESSURE_TEST_OUTCOME_... in words; "unknown" for a number that is none. Never null; lives for ever.
 #[unsafe(no_mangle)]
 pub extern "C" fn satline_pressure_test_outcome_sentence(number: i32) -> *const c_char {
-    let text = match number {
-        1 => c"The pressure held: a drop larger than allowed would have shown.",
-        2 => c"The pressure fell by more than temperature and uncertainty explain.",
-        3 => c"The test can tell neither a leak nor its absence.",
-        _ => c"unknown",
+    const WORDS: &str = concat!(
+        "unknown\0",
+        "The pressure held: a drop larger than allowed would have shown.\0",
+        "The pressure fell by more than temperature and uncertainty explain.\0",
+        "The test can tell neither a leak nor its absence.\0",
+    );
+    let start = match number {
+        1 => 8,
+        2 => 72,
+        3 => 140,
+        _ => 0,
     };
-    text.as_ptr()
+    WORDS.as_ptr().wrapping_add(start).cast()
 }
 
 /// SATLINE_PRESSURE_TEST_REASON_... in words; "unknown" for a number that is none. Never null; lives for ever.
 #[unsafe(no_mangle)]
 pub extern "C" fn satline_pressure_test_reason_sentence(number: i32) -> *const c_char {
-    let text = match number {
-        1 => c"Corrected for temperature the pressure is what it was, and a leak larger than allowed would have shown.",
-        2 => c"Corrected for temperature the pressure fell by more than two standard uncertainties.",
-        3 => c"The drop that could hide in the uncertainty of gauge and thermometer is larger than the drop allowed.",
-        4 => c"The test was shorter than asked for.",
-        5 => c"Corrected for temperature the pressure rose: the gas was not at the probes' temperature, or the cylinder's valve was open.",
-        _ => c"unknown",
+    const WORDS: &str = concat!(
+        "unknown\0",
+        "Corrected for temperature the pressure is what it was, and a leak larger than allowed would have shown.\0",
+        "Corrected for temperature the pressure fell by more than two standard uncertainties.\0",
+        "The drop that could hide in the uncertainty of gauge and thermometer is larger than the drop allowed.\0",
+        "The test was shorter than asked for.\0",
+        "Corrected for temperature the pressure rose: the gas was not at the probes' temperature, or the cylinder's valve was open.\0",
+    );
+    let start = match number {
+        1 => 8,
+        2 => 112,
+        3 => 197,
+        4 => 299,
+        5 => 336,
+        _ => 0,
     };
-    text.as_ptr()
+    WORDS.as_ptr().wrapping_add(start).cast()
 }
 
 /// SATLINE_PRESSURE_TEST_ADVICE_... in words; "unknown" for a number that is none. Never null; lives for ever.
 #[unsafe(no_mangle)]
 pub extern "C" fn satline_pressure_test_advice_sentence(number: i32) -> *const c_char {
-    let text = match number {
-        1 => c"Release the nitrogen slowly to the open air, then evacuate.",
-        2 => c"Find the leak with bubble solution at every joint, valve core and flare; release the pressure before touching a joint.",
-        3 => c"Leave it standing longer, with probes fastened to shaded tubes and insulated, and a gauge of finer scale; read when the temperature is again near that of the first reading.",
-        4 => c"Close the cylinder and take its hose off, wait until tubes and gas have one temperature, and start again.",
-        _ => c"unknown",
+    const WORDS: &str = concat!(
+        "unknown\0",
+        "Release the nitrogen slowly to the open air, then evacuate.\0",
+        "Find the leak with bubble solution at every joint, valve core and flare; release the pressure before touching a joint.\0",
+        "Leave it standing longer, with probes fastened to shaded tubes and insulated, and a gauge of finer scale; read when the temperature is again near that of the first reading.\0",
+        "Close the cylinder and take its hose off, wait until tubes and gas have one temperature, and start again.\0",
+    );
+    let start = match number {
+        1 => 8,
+        2 => 68,
+        3 => 187,
+        4 => 360,
+        _ => 0,
     };
-    text.as_ptr()
+    WORDS.as_ptr().wrapping_add(start).cast()
 }
 
 /// SATLINE_PRESSURE_TEST_CAUTION_... in words; "unknown" for a number that is none. Never null; lives for ever.
 #[unsafe(no_mangle)]
 pub extern "C" fn satline_pressure_test_caution_sentence(number: i32) -> *const c_char {
-    let text = match number {
-        1 => c"Test pressure, holding time and records follow local codes and the maker's instructions, and belong to licensed practice.",
-        2 => c"A full nitrogen cylinder holds 150 bar and more: never connect it without a pressure regulator and a relief valve set at or below the test pressure's limit.",
-        3 => c"Never use oxygen or compressed air: with oil they explode; air also brings moisture in. Never use a burning gas.",
-        4 => c"Compressed gas stores energy that liquid does not: raise the pressure in steps, stand clear, and never tighten or strike a joint under pressure.",
-        5 => c"The weakest part decides: close off or take out compressors, valves, hoses and controls that are not rated for the test pressure.",
-        6 => c"Nitrogen cannot be smelled and displaces air: vent it outdoors or with plenty of fresh air.",
-        7 => c"Shut in gas rises with the sun: fill so that at the warmest it stays below the low-side design pressure.",
-        _ => c"unknown",
+    const WORDS: &str = concat!(
+        "unknown\0",
+        "Test pressure, holding time and records follow local codes and the maker's instructions, and belong to licensed practice.\0",
+        "A full nitrogen cylinder holds 150 bar and more: never connect it without a pressure regulator and a relief valve set at or below the test pressure's limit.\0",
+        "Never use oxygen or compressed air: with oil they explode; air also brings moisture in. Never use a burning gas.\0",
+        "Compressed gas stores energy that liquid does not: raise the pressure in steps, stand clear, and never tighten or strike a joint under pressure.\0",
+        "The weakest part decides: close off or take out compressors, valves, hoses and controls that are not rated for the test pressure.\0",
+        "Nitrogen cannot be smelled and displaces air: vent it outdoors or with plenty of fresh air.\0",
+        "Shut in gas rises with the sun: fill so that at the warmest it stays below the low-side design pressure.\0",
+    );
+    let start = match number {
+        1 => 8,
+        2 => 130,
+        3 => 287,
+        4 => 400,
+        5 => 545,
+        6 => 675,
+        7 => 767,
+        _ => 0,
     };
-    text.as_ptr()
+    WORDS.as_ptr().wrapping_add(start).cast()
 }
 
 /// SATLINE_DECAY_OUTCOME_... in words; "unknown" for a number that is none. Never null; lives for ever.
 #[unsafe(no_mangle)]
 pub extern "C" fn satline_decay_outcome_sentence(number: i32) -> *const c_char {
-    let text = match number {
-        1 => c"The vacuum held.",
-        2 => c"The vacuum did not hold, or was never reached.",
-        3 => c"The test can tell neither a tight, dry unit nor its contrary.",
-        _ => c"unknown",
+    const WORDS: &str = concat!(
+        "unknown\0",
+        "The vacuum held.\0",
+        "The vacuum did not hold, or was never reached.\0",
+        "The test can tell neither a tight, dry unit nor its contrary.\0",
+    );
+    let start = match number {
+        1 => 8,
+        2 => 25,
+        3 => 72,
+        _ => 0,
     };
-    text.as_ptr()
+    WORDS.as_ptr().wrapping_add(start).cast()
 }
 
 /// SATLINE_DECAY_REASON_... in words; "unknown" for a number that is none. Never null; lives for ever.
 #[unsafe(no_mangle)]
 pub extern "C" fn satline_decay_reason_sentence(number: i32) -> *const c_char {
-    let text = match number {
-        1 => c"After the time asked for, the pressure was below the limit by more than the uncertainty.",
-        2 => c"The pressure rose above the limit by more than the uncertainty.",
-        3 => c"The pressure at isolation was above the target by more than the uncertainty: the evacuation was not finished.",
-        4 => c"The pressure was not watched for the time asked for.",
-        5 => c"The last pressure and the limit differ by less than the uncertainty of the gauge.",
-        6 => c"The pressure is below the limit, but on its way above it before long.",
-        7 => c"At the coldest tube water or ice has less vapour pressure than the limit: a held vacuum does not show that it is dry.",
-        8 => c"An isolated unit cannot lose pressure: the valve to the pump is open, the gauge drifts, or vapour goes into the oil.",
-        _ => c"unknown",
+    const WORDS: &str = concat!(
+        "unknown\0",
+        "After the time asked for, the pressure was below the limit by more than the uncertainty.\0",
+        "The pressure rose above the limit by more than the uncertainty.\0",
+        "The pressure at isolation was above the target by more than the uncertainty: the evacuation was not finished.\0",
+        "The pressure was not watched for the time asked for.\0",
+        "The last pressure and the limit differ by less than the uncertainty of the gauge.\0",
+        "The pressure is below the limit, but on its way above it before long.\0",
+        "At the coldest tube water or ice has less vapour pressure than the limit: a held vacuum does not show that it is dry.\0",
+        "An isolated unit cannot lose pressure: the valve to the pump is open, the gauge drifts, or vapour goes into the oil.\0",
+    );
+    let start = match number {
+        1 => 8,
+        2 => 97,
+        3 => 161,
+        4 => 271,
+        5 => 324,
+        6 => 406,
+        7 => 476,
+        8 => 594,
+        _ => 0,
     };
-    text.as_ptr()
+    WORDS.as_ptr().wrapping_add(start).cast()
 }
 
 /// SATLINE_DECAY_BEHAVIOUR_... in words; "unknown" for a number that is none. Never null; lives for ever.
 #[unsafe(no_mangle)]
 pub extern "C" fn satline_decay_behaviour_sentence(number: i32) -> *const c_char {
-    let text = match number {
-        1 => c"The pressure did not change beyond the gauge's noise.",
-        2 => c"The pressure rose in a straight line; no curve that levels off within about twice the time watched fits it.",
-        3 => c"The pressure rose and levelled off.",
-        4 => c"The pressure began to level off and then went on rising in a straight line.",
-        5 => c"The pressure rose; whether straight or levelling off cannot be told yet.",
-        6 => c"The pressure fell.",
-        _ => c"unknown",
+    const WORDS: &str = concat!(
+        "unknown\0",
+        "The pressure did not change beyond the gauge's noise.\0",
+        "The pressure rose in a straight line; no curve that levels off within about twice the time watched fits it.\0",
+        "The pressure rose and levelled off.\0",
+        "The pressure began to level off and then went on rising in a straight line.\0",
+        "The pressure rose; whether straight or levelling off cannot be told yet.\0",
+        "The pressure fell.\0",
+    );
+    let start = match number {
+        1 => 8,
+        2 => 62,
+        3 => 170,
+        4 => 206,
+        5 => 282,
+        6 => 355,
+        _ => 0,
     };
-    text.as_ptr()
+    WORDS.as_ptr().wrapping_add(start).cast()
 }
 
 /// SATLINE_DECAY_CAUSE_... in words; "unknown" for a number that is none. Never null; lives for ever.
 #[unsafe(no_mangle)]
 pub extern "C" fn satline_decay_cause_sentence(number: i32) -> *const c_char {
-    let text = match number {
-        1 => c"A leak: a straight rise goes on for hours, up to the air's pressure.",
-        2 => c"Water or ice at the coldest tube: the pressure levels off at its vapour pressure there.",
-        3 => c"Gas that leaves oil, hoses or desiccant, or pressure evening out between near and far parts.",
-        4 => c"Water under oil or ice that evaporates slowly: it can rise in a straight line too until it nears its vapour pressure.",
-        _ => c"unknown",
+    const WORDS: &str = concat!(
+        "unknown\0",
+        "A leak: a straight rise goes on for hours, up to the air's pressure.\0",
+        "Water or ice at the coldest tube: the pressure levels off at its vapour pressure there.\0",
+        "Gas that leaves oil, hoses or desiccant, or pressure evening out between near and far parts.\0",
+        "Water under oil or ice that evaporates slowly: it can rise in a straight line too until it nears its vapour pressure.\0",
+    );
+    let start = match number {
+        1 => 8,
+        2 => 77,
+        3 => 165,
+        4 => 258,
+        _ => 0,
     };
-    text.as_ptr()
+    WORDS.as_ptr().wrapping_add(start).cast()
 }
 
 /// SATLINE_DECAY_ADVICE_... in words; "unknown" for a number that is none. Never null; lives for ever.
 #[unsafe(no_mangle)]
 pub extern "C" fn satline_decay_advice_sentence(number: i32) -> *const c_char {
-    let text = match number {
-        1 => c"Go on to charging; break the vacuum with refrigerant, not with air.",
-        2 => c"Fill with dry nitrogen for a pressure test and find the leak.",
-        3 => c"Break the vacuum with dry nitrogen, change the pump's oil, warm the coldest parts, and evacuate again.",
-        4 => c"Pump longer through short, wide hoses with the valve cores out, then isolate and watch again.",
-        5 => c"Keep it isolated and watch longer, at least for the time stated.",
-        6 => c"Warm the coldest part above freezing, or repeat in milder weather, and watch again.",
-        7 => c"Check that the pump is shut off and that the gauge is clean, warm and connected away from the pump; then watch again.",
-        _ => c"unknown",
+    const WORDS: &str = concat!(
+        "unknown\0",
+        "Go on to charging; break the vacuum with refrigerant, not with air.\0",
+        "Fill with dry nitrogen for a pressure test and find the leak.\0",
+        "Break the vacuum with dry nitrogen, change the pump's oil, warm the coldest parts, and evacuate again.\0",
+        "Pump longer through short, wide hoses with the valve cores out, then isolate and watch again.\0",
+        "Keep it isolated and watch longer, at least for the time stated.\0",
+        "Warm the coldest part above freezing, or repeat in milder weather, and watch again.\0",
+        "Check that the pump is shut off and that the gauge is clean, warm and connected away from the pump; then watch again.\0",
+    );
+    let start = match number {
+        1 => 8,
+        2 => 76,
+        3 => 138,
+        4 => 241,
+        5 => 335,
+        6 => 400,
+        7 => 484,
+        _ => 0,
     };
-    text.as_ptr()
+    WORDS.as_ptr().wrapping_add(start).cast()
 }
 
 /// SATLINE_DECAY_CAUTION_... in words; "unknown" for a number that is none. Never null; lives for ever.
 #[unsafe(no_mangle)]
 pub extern "C" fn satline_decay_caution_sentence(number: i32) -> *const c_char {
-    let text = match number {
-        1 => c"Evacuation and its records follow local codes and the maker's instructions, and belong to licensed practice; refrigerant is recovered first, never vented.",
-        2 => c"Never start a compressor, nor test its windings with high voltage, while it stands in a vacuum: they arc and burn.",
-        3 => c"Measure with an electronic vacuum gauge at the far side of the unit, hoses off: a gauge at the pump reads the pump, and rubber hoses outgas.",
-        4 => c"Below 611 Pa (4600 microns) water freezes: ice gives off vapour slowly, and its pressure can be below the target although it is wet.",
-        _ => c"unknown",
+    const WORDS: &str = concat!(
+        "unknown\0",
+        "Evacuation and its records follow local codes and the maker's instructions, and belong to licensed practice; refrigerant is recovered first, never vented.\0",
+        "Never start a compressor, nor test its windings with high voltage, while it stands in a vacuum: they arc and burn.\0",
+        "Measure with an electronic vacuum gauge at the far side of the unit, hoses off: a gauge at the pump reads the pump, and rubber hoses outgas.\0",
+        "Below 611 Pa (4600 microns) water freezes: ice gives off vapour slowly, and its pressure can be below the target although it is wet.\0",
+    );
+    let start = match number {
+        1 => 8,
+        2 => 163,
+        3 => 278,
+        4 => 419,
+        _ => 0,
     };
-    text.as_ptr()
+    WORDS.as_ptr().wrapping_add(start).cast()
 }
 
 /// SATLINE_TUBE_TEMPER_... in words; "unknown" for a number that is none. Never null; lives for ever.
 #[unsafe(no_mangle)]
 pub extern "C" fn satline_tube_temper_sentence(number: i32) -> *const c_char {
-    let text = match number {
-        1 => c"Soft tube, as it comes in coils.",
-        2 => c"Hard tube, as it comes in straight lengths.",
-        _ => c"unknown",
+    const WORDS: &str = concat!(
+        "unknown\0",
+        "Soft tube, as it comes in coils.\0",
+        "Hard tube, as it comes in straight lengths.\0",
+    );
+    let start = match number {
+        1 => 8,
+        2 => 41,
+        _ => 0,
     };
-    text.as_ptr()
+    WORDS.as_ptr().wrapping_add(start).cast()
 }
 
 /// SATLINE_TUBE_JOINT_... in words; "unknown" for a number that is none. Never null; lives for ever.
 #[unsafe(no_mangle)]
 pub extern "C" fn satline_tube_joint_sentence(number: i32) -> *const c_char {
-    let text = match number {
-        1 => c"Brazed or welded: the flame anneals the tube, which then counts as soft.",
-        2 => c"Joined without a flame, by flares or pressed fittings: the tube keeps its temper.",
-        _ => c"unknown",
+    const WORDS: &str = concat!(
+        "unknown\0",
+        "Brazed or welded: the flame anneals the tube, which then counts as soft.\0",
+        "Joined without a flame, by flares or pressed fittings: the tube keeps its temper.\0",
+    );
+    let start = match number {
+        1 => 8,
+        2 => 81,
+        _ => 0,
     };
-    text.as_ptr()
+    WORDS.as_ptr().wrapping_add(start).cast()
 }
 
 /// SATLINE_TUBE_OUTCOME_... in words; "unknown" for a number that is none. Never null; lives for ever.
 #[unsafe(no_mangle)]
 pub extern "C" fn satline_tube_outcome_sentence(number: i32) -> *const c_char {
-    let text = match number {
-        1 => c"The tube is rated for the design pressure.",
-        2 => c"The tube is not rated for the design pressure: use a thicker wall or a smaller size.",
-        3 => c"Rated for the design pressure with its nominal wall only, not with the least wall that the tolerance allows.",
-        _ => c"unknown",
+    const WORDS: &str = concat!(
+        "unknown\0",
+        "The tube is rated for the design pressure.\0",
+        "The tube is not rated for the design pressure: use a thicker wall or a smaller size.\0",
+        "Rated for the design pressure with its nominal wall only, not with the least wall that the tolerance allows.\0",
+    );
+    let start = match number {
+        1 => 8,
+        2 => 51,
+        3 => 136,
+        _ => 0,
     };
-    text.as_ptr()
+    WORDS.as_ptr().wrapping_add(start).cast()
 }
 
 /// SATLINE_TUBE_CAUTION_... in words; "unknown" for a number that is none. Never null; lives for ever.
 #[unsafe(no_mangle)]
 pub extern "C" fn satline_tube_caution_sentence(number: i32) -> *const c_char {
-    let text = match number {
-        1 => c"Tube, fittings and their ratings follow local codes and the maker's instructions, and belong to licensed practice.",
-        2 => c"Fittings, valves, hoses and dents may hold less than the tube: the weakest part decides.",
-        3 => c"In heating, the vapour line of a heat pump is its discharge line: it must hold the high-side design pressure at discharge temperature.",
-        4 => c"This holds for seamless copper tube of air-conditioning quality: not for aluminium, coated or corroded tube.",
-        _ => c"unknown",
+    const WORDS: &str = concat!(
+        "unknown\0",
+        "Tube, fittings and their ratings follow local codes and the maker's instructions, and belong to licensed practice.\0",
+        "Fittings, valves, hoses and dents may hold less than the tube: the weakest part decides.\0",
+        "In heating, the vapour line of a heat pump is its discharge line: it must hold the high-side design pressure at discharge temperature.\0",
+        "This holds for seamless copper tube of air-conditioning quality: not for aluminium, coated or corroded tube.\0",
+    );
+    let start = match number {
+        1 => 8,
+        2 => 123,
+        3 => 212,
+        4 => 347,
+        _ => 0,
     };
-    text.as_ptr()
+    WORDS.as_ptr().wrapping_add(start).cast()
 }
 
 /// SATLINE_LINE_FLASH_... in words; "unknown" for a number that is none. Never null; lives for ever.
 #[unsafe(no_mangle)]
 pub extern "C" fn satline_line_flash_sentence(number: i32) -> *const c_char {
-    let text = match number {
-        1 => c"Whether the liquid flashes is not known.",
-        2 => c"The liquid flashes: bubbles in a sight glass, a hiss, frost or sweat from there on.",
-        3 => c"The line is known to be subcooled at the second clamp.",
-        _ => c"unknown",
+    const WORDS: &str = concat!(
+        "unknown\0",
+        "Whether the liquid flashes is not known.\0",
+        "The liquid flashes: bubbles in a sight glass, a hiss, frost or sweat from there on.\0",
+        "The line is known to be subcooled at the second clamp.\0",
+    );
+    let start = match number {
+        1 => 8,
+        2 => 49,
+        3 => 133,
+        _ => 0,
     };
-    text.as_ptr()
+    WORDS.as_ptr().wrapping_add(start).cast()
 }
 
 /// SATLINE_LINE_DROP_OUTCOME_... in words; "unknown" for a number that is none. Never null; lives for ever.
 #[unsafe(no_mangle)]
 pub extern "C" fn satline_line_drop_outcome_sentence(number: i32) -> *const c_char {
-    let text = match number {
-        1 => c"The liquid flashes and cools: the pressure falls between the clamps by at least the amount stated. Look for a clogged drier, a kink or a half-closed valve between them.",
-        2 => c"If the liquid flashes between the clamps, the pressure falls by at least the amount stated; if it stays subcooled, the line only loses heat. Look for bubbles, frost or sweat, or measure the pressure.",
-        3 => c"A line that stays subcooled cools or warms by heat exchange, hardly by losing pressure: its temperatures say nothing about its pressure.",
-        4 => c"There is no drop of temperature beyond the uncertainty. That does not prove that nothing restricts the line: a subcooled liquid loses pressure with hardly any cooling.",
-        5 => c"The line warms along its way, by heat from outside: that can hide a drop, and says nothing about the pressure.",
-        _ => c"unknown",
+    const WORDS: &str = concat!(
+        "unknown\0",
+        "The liquid flashes and cools: the pressure falls between the clamps by at least the amount stated. Look for a clogged drier, a kink or a half-closed valve between them.\0",
+        "If the liquid flashes between the clamps, the pressure falls by at least the amount stated; if it stays subcooled, the line only loses heat. Look for bubbles, frost or sweat, or measure the pressure.\0",
+        "A line that stays subcooled cools or warms by heat exchange, hardly by losing pressure: its temperatures say nothing about its pressure.\0",
+        "There is no drop of temperature beyond the uncertainty. That does not prove that nothing restricts the line: a subcooled liquid loses pressure with hardly any cooling.\0",
+        "The line warms along its way, by heat from outside: that can hide a drop, and says nothing about the pressure.\0",
+    );
+    let start = match number {
+        1 => 8,
+        2 => 177,
+        3 => 377,
+        4 => 514,
+        5 => 682,
+        _ => 0,
     };
-    text.as_ptr()
+    WORDS.as_ptr().wrapping_add(start).cast()
 }
 
 /// SATLINE_LINE_DROP_CAUTION_... in words; "unknown" for a number that is none. Never null; lives for ever.
 #[unsafe(no_mangle)]
 pub extern "C" fn satline_line_drop_caution_sentence(number: i32) -> *const c_char {
-    let text = match number {
-        1 => c"Work on refrigerant circuits follows local codes and belongs to licensed practice.",
-        2 => c"Both clamps need clean metal and insulation: in hot or cold air each reads towards the air.",
-        3 => c"This refrigerant can burn: no ignition source, fresh air, and a leak detector, before a drier is opened.",
-        _ => c"unknown",
+    const WORDS: &str = concat!(
+        "unknown\0",
+        "Work on refrigerant circuits follows local codes and belongs to licensed practice.\0",
+        "Both clamps need clean metal and insulation: in hot or cold air each reads towards the air.\0",
+        "This refrigerant can burn: no ignition source, fresh air, and a leak detector, before a drier is opened.\0",
+    );
+    let start = match number {
+        1 => 8,
+        2 => 91,
+        3 => 183,
+        _ => 0,
     };
-    text.as_ptr()
+    WORDS.as_ptr().wrapping_add(start).cast()
 }
 
 /// SATLINE_CHARGE_BALANCE_... in words; "unknown" for a number that is none. Never null; lives for ever.
 #[unsafe(no_mangle)]
 pub extern "C" fn satline_charge_balance_sentence(number: i32) -> *const c_char {
-    let text = match number {
-        1 => c"What was inside before is not known, so the scale does not say what is inside now. Recover all of it into a cylinder and weigh it, or judge the charge by measurement.",
-        2 => c"By the scale the unit holds what it should.",
-        3 => c"By the scale the unit holds less than it should. Find out why before adding: a unit that was full has a leak.",
-        4 => c"By the scale the unit holds more than it should: recover the difference into a cylinder.",
-        5 => c"The difference is within what scale, nameplate and line set leave open: judge the charge by measurement.",
-        _ => c"unknown",
+    const WORDS: &str = concat!(
+        "unknown\0",
+        "What was inside before is not known, so the scale does not say what is inside now. Recover all of it into a cylinder and weigh it, or judge the charge by measurement.\0",
+        "By the scale the unit holds what it should.\0",
+        "By the scale the unit holds less than it should. Find out why before adding: a unit that was full has a leak.\0",
+        "By the scale the unit holds more than it should: recover the difference into a cylinder.\0",
+        "The difference is within what scale, nameplate and line set leave open: judge the charge by measurement.\0",
+    );
+    let start = match number {
+        1 => 8,
+        2 => 175,
+        3 => 219,
+        4 => 329,
+        5 => 418,
+        _ => 0,
     };
-    text.as_ptr()
+    WORDS.as_ptr().wrapping_add(start).cast()
 }
 
 /// SATLINE_RECOVERY_ROOM_... in words; "unknown" for a number that is none. Never null; lives for ever.
 #[unsafe(no_mangle)]
 pub extern "C" fn satline_recovery_room_sentence(number: i32) -> *const c_char {
-    let text = match number {
-        1 => c"The cylinder has room for what is expected. Weigh it as it fills and stop at its limit.",
-        2 => c"It may just fit, or not: have a second cylinder at hand, and stop at the limit.",
-        3 => c"It does not fit: take an emptier cylinder, or a second one.",
-        4 => c"The cylinder is at its limit or beyond it: put nothing into it, keep it cool, and have it relieved by somebody qualified where it is overfilled.",
-        _ => c"unknown",
+    const WORDS: &str = concat!(
+        "unknown\0",
+        "The cylinder has room for what is expected. Weigh it as it fills and stop at its limit.\0",
+        "It may just fit, or not: have a second cylinder at hand, and stop at the limit.\0",
+        "It does not fit: take an emptier cylinder, or a second one.\0",
+        "The cylinder is at its limit or beyond it: put nothing into it, keep it cool, and have it relieved by somebody qualified where it is overfilled.\0",
+    );
+    let start = match number {
+        1 => 8,
+        2 => 96,
+        3 => 176,
+        4 => 236,
+        _ => 0,
     };
-    text.as_ptr()
+    WORDS.as_ptr().wrapping_add(start).cast()
 }
 
 /// SATLINE_RECOVERED_BALANCE_... in words; "unknown" for a number that is none. Never null; lives for ever.
 #[unsafe(no_mangle)]
 pub extern "C" fn satline_recovered_balance_sentence(number: i32) -> *const c_char {
-    let text = match number {
-        1 => c"Weigh the cylinder again when the recovery has ended.",
-        2 => c"What was expected came out. Let the unit stand and watch its pressure: liquid that boils out of oil or cold parts brings it back.",
-        3 => c"Less came out than was expected. Either the unit was short, which means a leak, or refrigerant is still inside, in oil, in cold parts or behind a closed valve: watch the pressure, warm the cold parts, and recover again before opening it.",
-        4 => c"More came out than was expected. Either the unit was overcharged, or the cylinder took in something else: do not reuse it before it is identified.",
-        5 => c"The difference is within what scale and expectation leave open.",
-        _ => c"unknown",
+    const WORDS: &str = concat!(
+        "unknown\0",
+        "Weigh the cylinder again when the recovery has ended.\0",
+        "What was expected came out. Let the unit stand and watch its pressure: liquid that boils out of oil or cold parts brings it back.\0",
+        "Less came out than was expected. Either the unit was short, which means a leak, or refrigerant is still inside, in oil, in cold parts or behind a closed valve: watch the pressure, warm the cold parts, and recover again before opening it.\0",
+        "More came out than was expected. Either the unit was overcharged, or the cylinder took in something else: do not reuse it before it is identified.\0",
+        "The difference is within what scale and expectation leave open.\0",
+    );
+    let start = match number {
+        1 => 8,
+        2 => 62,
+        3 => 192,
+        4 => 430,
+        5 => 577,
+        _ => 0,
     };
-    text.as_ptr()
+    WORDS.as_ptr().wrapping_add(start).cast()
 }
 
 /// SATLINE_LINE_ADVICE_... in words; "unknown" for a number that is none. Never null; lives for ever.
 #[unsafe(no_mangle)]
 pub extern "C" fn satline_line_advice_sentence(number: i32) -> *const c_char {
-    let text = match number {
-        1 => c"Within usual limits at this flow: nothing to change on this evidence.",
-        2 => c"Liquid boils in the line before it reaches the metering device, which then starves the coil: check the charge and the condenser first, look for a kink or a plugged drier, then consider a larger liquid line, fewer fittings or less lift.",
-        3 => c"So little subcooling is left at the metering device that flash gas cannot be ruled out: look at a sight glass or measure the line's temperature and pressure at the device.",
-        4 => c"Friction in the liquid line costs more than 1 K (2 degrees Fahrenheit) of subcooling: the line is small or long for this flow. A larger one holds more charge: weigh that in.",
-        5 => c"The liquid moves faster than 1.5 m/s (300 ft/min): a valve that shuts quickly hammers, and the line may be heard.",
-        6 => c"The suction line loses more than 1.1 K (2 degrees Fahrenheit) of dew temperature, which costs capacity: a larger tube or fewer fittings, as far as a riser still carries oil.",
-        7 => c"The hot gas line loses more than 1.1 K (2 degrees Fahrenheit) of dew temperature, which costs compressor power: a larger tube or fewer fittings, as far as a riser still carries oil.",
-        8 => c"The vapour moves faster than is usual for this line: expect noise and wear at bends; a larger tube.",
-        9 => c"The vapour moves slower than is usual for this line: oil may lie in it. Slope it towards the compressor and keep it free of low spots.",
-        10 => c"The vapour is too slow to carry oil up this riser: a smaller riser, or two in parallel, by the unit maker's instructions. The compressor runs out of oil otherwise.",
-        11 => c"The vapour carries oil up this riser by a small margin only: at part load or in cold weather it will not. Check at the lowest flow at which the unit runs.",
-        12 => c"The height between the units exceeds 15 m (50 ft), beyond which makers commonly set limits: the limits of the unit rule, ask its maker.",
-        13 => c"The line is longer than 24 m (80 ft): makers commonly ask for more than usual there, as a crankcase heater, a valve against drift of liquid, more oil. The limits of the unit rule, ask its maker.",
-        14 => c"The suction line warms the vapour by more than 5 K (9 degrees Fahrenheit): insulate it, or mend its insulation. Warm vapour costs capacity and runs the compressor hot, and the superheat read outdoors is not the coil's.",
-        15 => c"The surface is colder than the dew point of the air around it, so it will sweat and drip: thicker insulation, its joints closed against vapour.",
-        _ => c"unknown",
+    const WORDS: &str = concat!(
+        "unknown\0",
+        "Within usual limits at this flow: nothing to change on this evidence.\0",
+        "Liquid boils in the line before it reaches the metering device, which then starves the coil: check the charge and the condenser first, look for a kink or a plugged drier, then consider a larger liquid line, fewer fittings or less lift.\0",
+        "So little subcooling is left at the metering device that flash gas cannot be ruled out: look at a sight glass or measure the line's temperature and pressure at the device.\0",
+        "Friction in the liquid line costs more than 1 K (2 degrees Fahrenheit) of subcooling: the line is small or long for this flow. A larger one holds more charge: weigh that in.\0",
+        "The liquid moves faster than 1.5 m/s (300 ft/min): a valve that shuts quickly hammers, and the line may be heard.\0",
+        "The suction line loses more than 1.1 K (2 degrees Fahrenheit) of dew temperature, which costs capacity: a larger tube or fewer fittings, as far as a riser still carries oil.\0",
+        "The hot gas line loses more than 1.1 K (2 degrees Fahrenheit) of dew temperature, which costs compressor power: a larger tube or fewer fittings, as far as a riser still carries oil.\0",
+        "The vapour moves faster than is usual for this line: expect noise and wear at bends; a larger tube.\0",
+        "The vapour moves slower than is usual for this line: oil may lie in it. Slope it towards the compressor and keep it free of low spots.\0",
+        "The vapour is too slow to carry oil up this riser: a smaller riser, or two in parallel, by the unit maker's instructions. The compressor runs out of oil otherwise.\0",
+        "The vapour carries oil up this riser by a small margin only: at part load or in cold weather it will not. Check at the lowest flow at which the unit runs.\0",
+        "The height between the units exceeds 15 m (50 ft), beyond which makers commonly set limits: the limits of the unit rule, ask its maker.\0",
+        "The line is longer than 24 m (80 ft): makers commonly ask for more than usual there, as a crankcase heater, a valve against drift of liquid, more oil. The limits of the unit rule, ask its maker.\0",
+        "The suction line warms the vapour by more than 5 K (9 degrees Fahrenheit): insulate it, or mend its insulation. Warm vapour costs capacity and runs the compressor hot, and the superheat read outdoors is not the coil's.\0",
+        "The surface is colder than the dew point of the air around it, so it will sweat and drip: thicker insulation, its joints closed against vapour.\0",
+    );
+    let start = match number {
+        1 => 8,
+        2 => 78,
+        3 => 314,
+        4 => 486,
+        5 => 660,
+        6 => 774,
+        7 => 948,
+        8 => 1130,
+        9 => 1230,
+        10 => 1365,
+        11 => 1529,
+        12 => 1684,
+        13 => 1820,
+        14 => 2015,
+        15 => 2234,
+        _ => 0,
     };
-    text.as_ptr()
+    WORDS.as_ptr().wrapping_add(start).cast()
 }
 
 /// SATLINE_LINE_CAUTION_... in words; "unknown" for a number that is none. Never null; lives for ever.
 #[unsafe(no_mangle)]
 pub extern "C" fn satline_line_caution_sentence(number: i32) -> *const c_char {
-    let text = match number {
-        1 => c"Work on refrigerant lines follows local codes and belongs to licensed practice.",
-        2 => c"The unit maker's table of line sizes, lengths and heights comes before this estimate.",
-        3 => c"Before a line is cut: recover the refrigerant, and braze under flowing nitrogen. After it: pressure test with nitrogen and evacuate.",
-        4 => c"This refrigerant can burn: no flame or spark near an open circuit, fresh air, and a leak detector made for it.",
-        _ => c"unknown",
+    const WORDS: &str = concat!(
+        "unknown\0",
+        "Work on refrigerant lines follows local codes and belongs to licensed practice.\0",
+        "The unit maker's table of line sizes, lengths and heights comes before this estimate.\0",
+        "Before a line is cut: recover the refrigerant, and braze under flowing nitrogen. After it: pressure test with nitrogen and evacuate.\0",
+        "This refrigerant can burn: no flame or spark near an open circuit, fresh air, and a leak detector made for it.\0",
+    );
+    let start = match number {
+        1 => 8,
+        2 => 88,
+        3 => 174,
+        4 => 307,
+        _ => 0,
     };
-    text.as_ptr()
+    WORDS.as_ptr().wrapping_add(start).cast()
+}
+
+/// SATLINE_CAUSE_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_cause_sentence(number: i32) -> *const c_char {
+    const WORDS: &str = concat!(
+        "unknown\0",
+        "too little refrigerant\0",
+        "too much refrigerant\0",
+        "too little air over the indoor coil\0",
+        "too little air over the outdoor coil\0",
+        "a restriction in the liquid line\0",
+        "gas leaking back through the compressor or reversing valve\0",
+        "air or nitrogen in the circuit\0",
+        "a metering device that passes too much\0",
+        "a metering device that passes too little\0",
+        "something that none of the known faults describes\0",
+    );
+    let start = match number {
+        1 => 8,
+        2 => 31,
+        3 => 52,
+        4 => 88,
+        5 => 125,
+        6 => 158,
+        7 => 217,
+        8 => 248,
+        9 => 287,
+        10 => 328,
+        _ => 0,
+    };
+    WORDS.as_ptr().wrapping_add(start).cast()
+}
+
+/// SATLINE_CAUSE_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_cause_name(number: i32) -> *const c_char {
+    const WORDS: &str = concat!(
+        "unknown\0",
+        "undercharge\0",
+        "overcharge\0",
+        "low-indoor-airflow\0",
+        "restricted-condenser-air\0",
+        "liquid-line-restriction\0",
+        "compressor-leakage\0",
+        "non-condensables\0",
+        "metering-overfeeding\0",
+        "metering-underfeeding\0",
+        "unmodelled\0",
+    );
+    let start = match number {
+        1 => 8,
+        2 => 20,
+        3 => 31,
+        4 => 50,
+        5 => 75,
+        6 => 99,
+        7 => 118,
+        8 => 135,
+        9 => 156,
+        10 => 178,
+        _ => 0,
+    };
+    WORDS.as_ptr().wrapping_add(start).cast()
+}
+
+/// SATLINE_FEATURE_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_feature_sentence(number: i32) -> *const c_char {
+    const WORDS: &str = concat!(
+        "unknown\0",
+        "evaporating temperature\0",
+        "superheat\0",
+        "condensing over outdoor air\0",
+        "subcooling\0",
+        "discharge line temperature\0",
+        "temperature split\0",
+        "warming of the outdoor air\0",
+        "compressor power for the capacity\0",
+        "airflow for the capacity\0",
+        "saturation over the coil's surface\0",
+        "drop between discharge and liquid port\0",
+        "superheat at the indoor coil\0",
+        "wet bulb split\0",
+        "weighed against expected charge\0",
+        "cooling along the liquid line\0",
+    );
+    let start = match number {
+        1 => 8,
+        2 => 32,
+        3 => 42,
+        4 => 70,
+        5 => 81,
+        6 => 108,
+        7 => 126,
+        8 => 153,
+        9 => 187,
+        10 => 212,
+        11 => 247,
+        12 => 286,
+        13 => 315,
+        14 => 330,
+        15 => 362,
+        _ => 0,
+    };
+    WORDS.as_ptr().wrapping_add(start).cast()
+}
+
+/// SATLINE_FEATURE_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_feature_name(number: i32) -> *const c_char {
+    const WORDS: &str = concat!(
+        "unknown\0",
+        "evaporating_k\0",
+        "superheat_k\0",
+        "condensing_over_ambient_k\0",
+        "subcooling_k\0",
+        "discharge_k\0",
+        "temperature_split_k\0",
+        "condenser_air_rise_k\0",
+        "compressor_power_share\0",
+        "airflow_share\0",
+        "surface_difference_k\0",
+        "high_side_drop_k\0",
+        "coil_superheat_k\0",
+        "wet_bulb_split_k\0",
+        "weighed_charge_share\0",
+        "liquid_line_drop_k\0",
+    );
+    let start = match number {
+        1 => 8,
+        2 => 22,
+        3 => 34,
+        4 => 60,
+        5 => 73,
+        6 => 85,
+        7 => 105,
+        8 => 126,
+        9 => 149,
+        10 => 163,
+        11 => 184,
+        12 => 201,
+        13 => 218,
+        14 => 235,
+        15 => 256,
+        _ => 0,
+    };
+    WORDS.as_ptr().wrapping_add(start).cast()
+}
+
+/// SATLINE_SOURCE_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_source_sentence(number: i32) -> *const c_char {
+    const WORDS: &str = concat!(
+        "unknown\0",
+        "this unit's own readings when healthy\0",
+        "the maker's figure\0",
+        "the protocol's table\0",
+        "units of its kind\0",
+    );
+    let start = match number {
+        1 => 8,
+        2 => 46,
+        3 => 65,
+        4 => 86,
+        _ => 0,
+    };
+    WORDS.as_ptr().wrapping_add(start).cast()
+}
+
+/// SATLINE_PRECONDITION_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_precondition_sentence(number: i32) -> *const c_char {
+    const WORDS: &str = concat!(
+        "unknown\0",
+        "the unit has run long enough without a change\0",
+        "the unit runs steadily, without defrost, fan cycling or head-pressure control\0",
+        "the compressor runs at one speed or in its maker's charging mode\0",
+        "the outdoor air is warm enough for a charge test\0",
+        "the return air is warm enough for a charge test\0",
+        "the return wet bulb fits its dry bulb\0",
+        "the airflow over the indoor coil is known and right\0",
+        "the pressures are what a running unit with open valves and seated hoses shows\0",
+        "the line temperatures fit their pressures and the air\0",
+        "the metering device and its place are known\0",
+        "the refrigerant is known, unmixed, and fits its pressures\0",
+    );
+    let start = match number {
+        1 => 8,
+        2 => 54,
+        3 => 132,
+        4 => 197,
+        5 => 246,
+        6 => 294,
+        7 => 332,
+        8 => 384,
+        9 => 462,
+        10 => 516,
+        11 => 560,
+        _ => 0,
+    };
+    WORDS.as_ptr().wrapping_add(start).cast()
+}
+
+/// SATLINE_PRECONDITION_STATUS_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_precondition_status_sentence(number: i32) -> *const c_char {
+    const WORDS: &str = concat!(
+        "unknown\0",
+        "yes\0",
+        "no\0",
+        "not known\0",
+    );
+    let start = match number {
+        1 => 8,
+        2 => 12,
+        3 => 15,
+        _ => 0,
+    };
+    WORDS.as_ptr().wrapping_add(start).cast()
+}
+
+/// SATLINE_CONCLUSION_... in words; "unknown" for a number that is none. Never null; lives for ever.
+#[unsafe(no_mangle)]
+pub extern "C" fn satline_conclusion_sentence(number: i32) -> *const c_char {
+    const WORDS: &str = concat!(
+        "unknown\0",
+        "The evidence singles this out clearly enough to act on.\0",
+        "Something that must hold before a diagnosis does not hold; see the preconditions.\0",
+        "Too little was measured to tell causes apart.\0",
+        "The leading explanations are too close to act on one of them.\0",
+        "No known fault fits these readings: suspect an instrument, a second fault, or the data of the unit.\0",
+    );
+    let start = match number {
+        1 => 8,
+        2 => 64,
+        3 => 146,
+        4 => 192,
+        5 => 254,
+        _ => 0,
+    };
+    WORDS.as_ptr().wrapping_add(start).cast()
 }
 
 /// SATLINE_VALUE_... in words; "unknown" for a number that is none. Never null; lives for ever.
 #[unsafe(no_mangle)]
 pub extern "C" fn satline_value_name(number: i32) -> *const c_char {
-    let text = match number {
-        0 => c"superheat_k",
-        1 => c"subcooling_k",
-        2 => c"target_superheat_k",
-        3 => c"temperature_split_k",
-        4 => c"target_split_k",
-        5 => c"dew_temperature_k",
-        6 => c"bubble_temperature_k",
-        7 => c"condensing_over_ambient_k",
-        8 => c"approach_k",
-        9 => c"airflow_per_capacity_m3_s_w",
-        _ => c"unknown",
+    const WORDS: &str = concat!(
+        "unknown\0",
+        "superheat_k\0",
+        "subcooling_k\0",
+        "target_superheat_k\0",
+        "temperature_split_k\0",
+        "target_split_k\0",
+        "dew_temperature_k\0",
+        "bubble_temperature_k\0",
+        "condensing_over_ambient_k\0",
+        "approach_k\0",
+        "airflow_per_capacity_m3_s_w\0",
+        "discharge_superheat_k\0",
+        "sump_over_dew_k\0",
+    );
+    let start = match number {
+        0 => 8,
+        1 => 20,
+        2 => 33,
+        3 => 52,
+        4 => 72,
+        5 => 87,
+        6 => 105,
+        7 => 126,
+        8 => 152,
+        9 => 163,
+        10 => 191,
+        11 => 213,
+        _ => 0,
     };
-    text.as_ptr()
+    WORDS.as_ptr().wrapping_add(start).cast()
 }

@@ -131,6 +131,7 @@ pub fn write() -> String {
     for answer in LineCaution::ALL {
         constant(&mut out, answer.sentence(), &["line_caution", answer.name()], answer.number());
     }
+    super::evidence::codes(&mut out);
     for value in ValueName::ALL {
         constant(&mut out, &format!("Value: {}.", value.title()), &["value", value.name()], value.number());
     }

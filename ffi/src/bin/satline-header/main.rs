@@ -2,6 +2,7 @@
 //! would change instead.
 
 mod codes;
+mod evidence;
 mod full;
 mod handles;
 mod text;
@@ -29,6 +30,9 @@ const SOURCES: &[&str] = &[
     "reading.rs",
     "accuracies.rs",
     "finding.rs",
+    "evidence.rs",
+    "diagnosis_options.rs",
+    "diagnosis.rs",
     "standing.rs",
     "safety.rs",
     "uncertain.rs",

@@ -78,19 +78,30 @@ pub fn write() -> String {
     function(&mut out, "satline_line_advice_sentence", "LINE_ADVICE", rows);
     let rows = LineCaution::ALL.iter().map(|answer| (answer.number(), answer.sentence()));
     function(&mut out, "satline_line_caution_sentence", "LINE_CAUTION", rows);
+    super::evidence::words(&mut out);
     let rows = ValueName::ALL.iter().map(|value| (value.number(), value.name()));
     function(&mut out, "satline_value_name", "VALUE", rows);
     out
 }
 
+/// The words of one function stand in one constant, each ended by a zero byte. As strings of their own they would all be
+/// merged into one section, and a program that calls one function would carry the words of every other.
 pub(super) fn function(out: &mut String, name: &str, constants: &str, rows: impl Iterator<Item = (i32, &'static str)>) {
+    let unknown = "unknown";
+    let (mut words, mut starts) = (format!("        \"{unknown}\\0\",\n"), String::new());
+    let mut start = unknown.len() + 1;
+    for (number, text) in rows {
+        assert!(!text.contains('\0'), "a zero byte would end {text:?} early");
+        let quoted = format!("{text:?}");
+        let _ = writeln!(words, "        {}\\0\",", quoted.strip_suffix('"').unwrap_or(&quoted));
+        let _ = writeln!(starts, "        {number} => {start},");
+        start += text.len() + 1;
+    }
     let _ = writeln!(
         out,
         "\n/// SATLINE_{constants}_... in words; \"unknown\" for a number that is none. Never null; lives for ever.\n\
-         #[unsafe(no_mangle)]\npub extern \"C\" fn {name}(number: i32) -> *const c_char {{\n    let text = match number {{"
+         #[unsafe(no_mangle)]\npub extern \"C\" fn {name}(number: i32) -> *const c_char {{\n    \
+         const WORDS: &str = concat!(\n{words}    );\n    let start = match number {{\n{starts}        _ => 0,\n    }};\n    \
+         WORDS.as_ptr().wrapping_add(start).cast()\n}}"
     );
-    for (number, text) in rows {
-        let _ = writeln!(out, "        {number} => c{text:?},");
-    }
-    let _ = writeln!(out, "        _ => c\"unknown\",\n    }};\n    text.as_ptr()\n}}");
 }
