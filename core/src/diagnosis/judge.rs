@@ -13,7 +13,7 @@ use super::options::Options;
 use super::plausible;
 use super::preconditions::allow_weighing;
 use super::values::{Computed, compute};
-use super::weigh::{self, Evidence};
+use super::weigh::{Evidence, Weighing};
 use crate::charge::Protocol;
 use crate::charge::protocol::{capacity_is_not_held, side};
 use crate::quantity::KELVIN_PER_FAHRENHEIT;
@@ -44,47 +44,96 @@ pub fn diagnose_by(reading: &Reading, protocol: Protocol) -> Finding {
 /// Judges a reading with all that is known besides: the unit's own healthy readings, other priors, another protocol.
 #[must_use]
 pub fn diagnose_with(reading: &Reading, options: &Options) -> Finding {
-    let protocol = options.protocol;
-    // In heating the two ports change their parts, so no value of cooling is computed.
-    let cooling = reading.mode != Some(Mode::Heating);
-    let computed = if cooling { compute(reading) } else { Computed::nothing() };
-    let judge = Judge { reading, computed: &computed, airflow: airflow(&computed.values) };
-    let preconditions = judge.preconditions();
-    let mut missing = judge.missing();
-    let allowed = allow_weighing(&preconditions);
-    let evidence = if allowed { weigh::weigh(reading, options) } else { None };
-    let rules = judge.charge(&mut missing);
-    let verdict = judge.reconciled(rules, evidence.as_ref(), &preconditions).unwrap_or_else(|reason| {
-        let (next_check, advice) = after(reason);
-        let next_check = match (next_check, &evidence) {
-            (NextCheck::WeighCharge | NextCheck::LiquidLineDrop | NextCheck::MeteringDevice, Some(evidence)) => {
-                evidence.next_check
-            }
-            _ => next_check,
-        };
-        Verdict { charge: Charge::NotJudged, status: ChargeStatus::Provisional, reason, next_check, advice }
-    });
-    let protocol = protocol.verdict(reading);
-    let cautions = judge.cautions(&verdict, protocol.action, evidence.as_ref());
-    let silent = if allowed { ConclusionReason::TooLittleMeasured } else { ConclusionReason::PreconditionNotMet };
-    let evidence = evidence.unwrap_or(Evidence::none(silent));
-    Finding {
-        charge: verdict.charge,
-        charge_status: verdict.status,
-        reason: verdict.reason,
-        protocol,
-        values: computed.values,
-        missing,
-        next_check: verdict.next_check,
-        advice: verdict.advice,
-        cautions,
-        preconditions,
-        features: evidence.features,
-        hypotheses: evidence.hypotheses,
-        conclusion: evidence.conclusion,
-        fits: evidence.fits,
-        amount: evidence.amount,
+    let mut diagnosis = Diagnosis::begin(reading, options);
+    while !diagnosis.step() {}
+    diagnosis.finish(reading, options)
+}
+
+/// A diagnosis in slices, for an instrument that has other things to do between them: begin, step until done, finish,
+/// each with the same reading and options. The same finding as [`diagnose_with`] to the last bit.
+///
+/// ```
+/// use satline::Reading;
+/// use satline::diagnosis::{Diagnosis, Options, diagnose_with};
+/// let (reading, options) = (Reading::default(), Options::default());
+/// let mut diagnosis = Diagnosis::begin(&reading, &options);
+/// while !diagnosis.step() {
+///     // Serve the display, sample the probes.
+/// }
+/// assert_eq!(diagnosis.finish(&reading, &options), diagnose_with(&reading, &options));
+/// ```
+#[derive(Debug, Clone, Copy)]
+pub struct Diagnosis {
+    weighing: Option<Weighing>,
+    allowed: bool,
+}
+
+impl Diagnosis {
+    /// Looks at the preconditions, and begins to weigh causes where they allow it.
+    #[must_use]
+    pub fn begin(reading: &Reading, options: &Options) -> Self {
+        let computed = computed(reading);
+        let allowed = allow_weighing(&Judge::of(reading, &computed).preconditions());
+        let weighing = if allowed { Weighing::begin(reading, options.baseline) } else { None };
+        Self { weighing, allowed }
     }
+
+    /// Weighs a few more hypotheses; true once all are weighed. Steps beyond that change nothing.
+    pub fn step(&mut self) -> bool {
+        self.weighing.as_mut().is_none_or(Weighing::step)
+    }
+
+    /// The finding. Hypotheses that are not weighed yet are weighed now.
+    #[must_use]
+    pub fn finish(&self, reading: &Reading, options: &Options) -> Finding {
+        let evidence = self.weighing.as_ref().map(|weighing| weighing.finish(reading, &options.priors));
+        let computed = computed(reading);
+        let judge = Judge::of(reading, &computed);
+        let preconditions = judge.preconditions();
+        let mut missing = judge.missing();
+        let rules = judge.charge(&mut missing);
+        let verdict = judge
+            .reconciled(rules, evidence.as_ref(), &preconditions)
+            .unwrap_or_else(|reason| not_judged(reason, evidence.as_ref()));
+        let protocol = options.protocol.verdict(reading);
+        let cautions = judge.cautions(&verdict, protocol.action, evidence.as_ref());
+        let silent =
+            if self.allowed { ConclusionReason::TooLittleMeasured } else { ConclusionReason::PreconditionNotMet };
+        let evidence = evidence.unwrap_or(Evidence::none(silent));
+        Finding {
+            charge: verdict.charge,
+            charge_status: verdict.status,
+            reason: verdict.reason,
+            protocol,
+            values: computed.values,
+            missing,
+            next_check: verdict.next_check,
+            advice: verdict.advice,
+            cautions,
+            preconditions,
+            features: evidence.features,
+            hypotheses: evidence.hypotheses,
+            conclusion: evidence.conclusion,
+            fits: evidence.fits,
+            amount: evidence.amount,
+        }
+    }
+}
+
+/// In heating the two ports change their parts, so no value of cooling is computed.
+fn computed(reading: &Reading) -> Computed {
+    if reading.mode == Some(Mode::Heating) { Computed::nothing() } else { compute(reading) }
+}
+
+fn not_judged(reason: Reason, evidence: Option<&Evidence>) -> Verdict {
+    let (next_check, advice) = after(reason);
+    let next_check = match (next_check, evidence) {
+        (NextCheck::WeighCharge | NextCheck::LiquidLineDrop | NextCheck::MeteringDevice, Some(evidence)) => {
+            evidence.next_check
+        }
+        _ => next_check,
+    };
+    Verdict { charge: Charge::NotJudged, status: ChargeStatus::Provisional, reason, next_check, advice }
 }
 
 /// A judgement, with what follows from it.
@@ -139,6 +188,12 @@ pub(super) struct Judge<'a> {
     pub(super) reading: &'a Reading,
     pub(super) computed: &'a Computed,
     pub(super) airflow: Airflow,
+}
+
+impl<'a> Judge<'a> {
+    fn of(reading: &'a Reading, computed: &'a Computed) -> Self {
+        Self { reading, computed, airflow: airflow(&computed.values) }
+    }
 }
 
 impl Judge<'_> {

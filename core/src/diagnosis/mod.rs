@@ -54,7 +54,7 @@ pub use cause::*;
 pub use feature::*;
 pub use finding::*;
 pub use heating::*;
-pub use judge::{diagnose, diagnose_by, diagnose_with};
+pub use judge::{Diagnosis, diagnose, diagnose_by, diagnose_with};
 pub use options::Options;
 pub use precondition::*;
 pub use priors::Priors;

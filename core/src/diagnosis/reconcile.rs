@@ -34,16 +34,22 @@ impl Judge<'_> {
                 return Err(reason);
             }
         }
-        if verdict.charge == Charge::Low {
-            self.may_add()?;
+        match verdict.charge {
+            Charge::Low => self.may_add()?,
+            // Liquid may be on its way to the compressor: that is never right.
+            Charge::Correct if self.superheat_is_gone() => return Err(Reason::AtSaturation),
+            _ => {}
         }
         Ok(self.acted_on(verdict, evidence))
     }
 
+    fn superheat_is_gone(&self) -> bool {
+        self.computed.values.superheat.is_some_and(|superheat| superheat.bound == ValueBound::AtLeast)
+    }
+
     /// What forbids adding whatever else is likely.
     fn may_add(&self) -> Result<(), Reason> {
-        let values = &self.computed.values;
-        if values.superheat.is_some_and(|superheat| superheat.bound == ValueBound::AtLeast) {
+        if self.superheat_is_gone() {
             return Err(Reason::AtSaturation);
         }
         if self.coil_is_near_freezing() {
@@ -118,6 +124,10 @@ fn by_evidence(reason: Reason, evidence: &Evidence) -> Result<Verdict, Reason> {
     }
     let causes = evidence.conclusion.causes.ok_or(reason)?;
     let (charge, advice) = if causes.is_empty() {
+        // Without a target of its own, right takes more than likely.
+        if evidence.hypotheses.probability(CauseSet::HEALTHY) < SURE {
+            return Err(reason);
+        }
         (Charge::Correct, Advice::LeaveCharge)
     } else if causes == CauseSet::one(Cause::Undercharge) {
         (Charge::Low, Advice::AddInSteps)

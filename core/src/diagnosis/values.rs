@@ -71,6 +71,7 @@ pub(super) fn compute(reading: &Reading) -> Computed {
     target_superheat(reading, &mut computed);
     suction_side(reading, &mut computed);
     high_side(reading, &mut computed);
+    compressor(reading, &mut computed.values);
     air_side(reading, &mut computed.values);
     computed
 }
@@ -166,6 +167,23 @@ fn high_side(reading: &Reading, computed: &mut Computed) {
             }
             None => subcooling,
         });
+    }
+}
+
+/// What tells liquid at the compressor better than a sweating shell.
+fn compressor(reading: &Reading, values: &mut Values) {
+    let Some(refrigerant) = reading.refrigerant else { return };
+    if let (Some(dew), Some(sump)) = (values.dew_temperature, reading.sump_temperature) {
+        let uncertainty = root_of_squares([dew.standard_uncertainty, standard(reading, Field::SumpTemperature)]);
+        values.sump_over_dew = Some(Value::new(sump.kelvin() - dew.value, uncertainty));
+    }
+    let pressure = reading.discharge_pressure.or(reading.liquid_pressure);
+    let dew = pressure.and_then(|pressure| refrigerant.dew_temperature(pressure).ok());
+    if let (Some(dew), Some(line), Some(bubble)) = (dew, reading.discharge_line_temperature, values.bubble_temperature)
+    {
+        let uncertainty =
+            root_of_squares([bubble.standard_uncertainty, standard(reading, Field::DischargeLineTemperature)]);
+        values.discharge_superheat = Some(Value::new(line.kelvin() - dew.kelvin(), uncertainty));
     }
 }
 

@@ -25,6 +25,7 @@ type Bytes = [i8; TABLED];
 type Channels = [f32; TABLED];
 
 /// What is known of units with one kind of metering device.
+#[derive(Debug)]
 pub(super) struct Signature {
     /// Mean by regressor of the air.
     pub healthy: [Channels; 7],

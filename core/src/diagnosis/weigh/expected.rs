@@ -63,7 +63,7 @@ pub(super) struct Expected {
 }
 
 /// What is known of the kind of unit: the tables, the refrigerant's place in them, and its curves.
-#[derive(Clone, Copy)]
+#[derive(Debug, Clone, Copy)]
 pub(super) struct Kind {
     pub signature: &'static Signature,
     pub offset: Option<usize>,

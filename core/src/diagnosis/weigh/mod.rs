@@ -21,7 +21,6 @@ use super::amount::ChargeAmount;
 use super::cause::{CauseSet, Conclusion, ConclusionReason, Hypotheses, Hypothesis};
 use super::feature::Features;
 use super::finding::NextCheck;
-use super::options::Options;
 use super::priors::Priors;
 use crate::math;
 use crate::reading::Reading;
@@ -76,6 +75,7 @@ impl Evidence {
 }
 
 /// A weighing under way, in slices: an instrument may do other things between two of them.
+#[derive(Debug, Clone, Copy)]
 pub(super) struct Weighing {
     kind: Kind,
     around: Around,
@@ -158,6 +158,11 @@ impl Weighing {
 
     /// The answer, once all are weighed.
     pub(super) fn finish(&self, reading: &Reading, priors: &Priors) -> Evidence {
+        if self.done < POINTS {
+            let mut all = *self;
+            while !all.step() {}
+            return all.finish(reading, priors);
+        }
         let weights = self.weights(priors);
         let hypotheses = gathered(&weights);
         let fits = self.fits(&hypotheses);
@@ -215,11 +220,4 @@ fn gathered(weights: &[f32; POINTS]) -> Hypotheses {
     all.push(current);
     all.sort();
     all
-}
-
-/// Weighs a reading at once.
-pub(super) fn weigh(reading: &Reading, options: &Options) -> Option<Evidence> {
-    let mut weighing = Weighing::begin(reading, options.baseline)?;
-    while !weighing.step() {}
-    Some(weighing.finish(reading, &options.priors))
 }
