@@ -134,6 +134,9 @@ def test_the_page_and_the_demo():
     data = satline.VisitRecord.from_json(written).to_canonical_bytes()
     assert data.decode() == canonical
     assert hashlib.sha256(data).hexdigest() in page
+    example = re.findall(r"```python\n(.*?)\n```", page, re.DOTALL)
+    assert len(example) == 1
+    exec(compile(example[0], "example of the page", "exec"), {})
     demo = (ROOT / "core/examples/demo_visit.json").read_bytes()
     again = satline.VisitRecord.from_json(demo)
     assert again.to_canonical_bytes() == demo and again.tables_are_these and again.to_mapping()["demo"] is True

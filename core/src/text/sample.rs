@@ -46,6 +46,7 @@ pub(super) fn undercharged(reading: &Reading) -> Finding {
     finding.preconditions = preconditions;
     finding.conclusion =
         Conclusion { causes: Some(CauseSet::one(Cause::Undercharge)), reason: ConclusionReason::Stands };
+    finding.fits = true;
     finding.amount = Some(ChargeAmount {
         share: 0.12,
         standard_uncertainty: 0.03,

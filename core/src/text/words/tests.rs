@@ -126,6 +126,9 @@ fn values_stand_in_where_nothing_could_be_weighed() {
     let labelled = &readings_from_json(DEMO).unwrap()[1];
     let mut finding = diagnose(&labelled.reading);
     finding.features = Features::NONE;
+    finding.hypotheses = Hypotheses::NONE;
+    finding.conclusion = Conclusion::cannot_tell(ConclusionReason::TooLittleMeasured);
+    finding.amount = None;
     finding.preconditions = undercharged(&labelled.reading).preconditions;
     let words = finding_to_words(&labelled.label, &labelled.reading, &finding, Units::Ip);
     for part in ["Unit 2, gymnasium: R-410A, fixed orifice", "°F", "±", "Cautions", "local codes", "cfm per ton"] {

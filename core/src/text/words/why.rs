@@ -22,7 +22,9 @@ pub(super) fn add(lines: &mut Vec<Line>, finding: &Finding, units: Units) {
     }
     if finding.features.iter().next().is_some() {
         let features = weightiest(finding, decides);
-        for ((name, one), rank) in features.into_iter().zip(FEATURE_RANKS) {
+        // What decides is one of the four.
+        let ranks = FEATURE_RANKS.into_iter().skip(usize::from(decides.is_some()));
+        for ((name, one), rank) in features.into_iter().zip(ranks) {
             lines.push(Line::ranked(rank, format!("- {}", feature_in_words(name, one, units))));
         }
     } else {
