@@ -25,8 +25,8 @@ impl Judge<'_> {
         let verdict = match (rules, evidence) {
             (Ok(verdict), None) => verdict,
             (Ok(verdict), Some(evidence)) => supported(verdict, evidence)?,
-            (Err(reason), Some(evidence)) => by_evidence(reason, evidence)?,
-            (Err(reason), None) => return Err(reason),
+            (Err(reason), Some(evidence)) if self.lacks_only_a_target(reason) => by_evidence(reason, evidence)?,
+            (Err(reason), _) => return Err(reason),
         };
         if matches!(verdict.charge, Charge::Low | Charge::High) {
             let missed = preconditions.iter().find(|one| one.status == PreconditionStatus::NotMet);
@@ -41,6 +41,13 @@ impl Judge<'_> {
             _ => {}
         }
         Ok(self.acted_on(verdict, evidence))
+    }
+
+    /// Whether both signs of charge were measured, and only what to compare them with is missing.
+    fn lacks_only_a_target(&self, reason: Reason) -> bool {
+        let values = &self.computed.values;
+        let both = values.superheat.is_some() && values.subcooling.is_some() && !self.computed.from_discharge;
+        both && matches!(reason, Reason::NoTarget | Reason::MissingMeasurement)
     }
 
     fn superheat_is_gone(&self) -> bool {
@@ -119,9 +126,6 @@ fn supported(verdict: Verdict, evidence: &Evidence) -> Result<Verdict, Reason> {
 
 /// A verdict where the rules have no target, from all that was measured together.
 fn by_evidence(reason: Reason, evidence: &Evidence) -> Result<Verdict, Reason> {
-    if !matches!(reason, Reason::NoTarget | Reason::MissingMeasurement | Reason::LiquidPressureNeeded) {
-        return Err(reason);
-    }
     let causes = evidence.conclusion.causes.ok_or(reason)?;
     let (charge, advice) = if causes.is_empty() {
         // Without a target of its own, right takes more than likely.

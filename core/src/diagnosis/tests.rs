@@ -577,3 +577,26 @@ proptest! {
         prop_assert_eq!(finding.protocol.action == Action::NoValidTest, finding.protocol.reason.is_some());
     }
 }
+
+#[test]
+#[ignore]
+fn show() {
+    let show = |name: &str, build: &Build| {
+        let finding = build.finding();
+        std::println!("{name}: {:?} {:?} {:?}", finding.charge, finding.reason, finding.conclusion);
+        for one in finding.hypotheses.iter().take(6) {
+            std::println!("    {:.3} {:?}", one.probability, one.causes.iter().map(|c| c.name()).collect::<std::vec::Vec<_>>());
+        }
+        for (name, one) in finding.features.iter() {
+            std::println!("      {} {:.2}±{:.2} exp {:.2}±{:.2} {:?}", name.name(), one.value, one.standard_uncertainty, one.expected, one.expected_uncertainty, one.source);
+        }
+    };
+    show("orifice", &orifice());
+    show("low", &orifice().superheat(&R410A, 26.0).subcooling(&R410A, 3.0));
+    show("high", &orifice().superheat(&R410A, 5.0));
+    let target = orifice().finding().values.target_superheat.unwrap().value / KELVIN_PER_FAHRENHEIT;
+    show("edge", &orifice().superheat(&R410A, target + 5.5));
+    show("valve", &valve());
+    show("valve low", &valve().subcooling(&R410A, 2.0));
+    show("valve high", &valve().subcooling(&R410A, 18.0));
+}

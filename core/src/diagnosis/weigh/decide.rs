@@ -8,6 +8,8 @@ const CANNOT_TELL: f64 = 0.35;
 const WRONG: f64 = 1.0;
 /// Harm of changing the charge on top of another fault: a new fault, and the old one hidden.
 const WRONG_CHARGE: f64 = 3.0;
+/// Harm of correcting a charge that is off while another fault stands beside it: its reading was not to be trusted.
+const CHARGE_OF_TWO: f64 = 1.5;
 /// Harm of naming one of two faults: the other shows once the first is mended.
 const ONE_OF_TWO: f64 = 0.5;
 /// Harm of naming a second fault that is not there.
@@ -23,8 +25,10 @@ fn harm(said: CauseSet, truth: CauseSet) -> f64 {
     let shared = said.iter().filter(|cause| truth.contains(*cause)).fold(both, CauseSet::with);
     let wrong_charge = said.iter().any(|cause| of_charge(CauseSet::one(cause)) && !truth.contains(cause));
     let only_charge = said.len() == 1 && of_charge(said);
-    if wrong_charge || (only_charge && truth.len() > 1) {
+    if wrong_charge {
         WRONG_CHARGE
+    } else if only_charge && truth.len() > 1 {
+        CHARGE_OF_TWO
     } else if !said.is_empty() && shared == said {
         ONE_OF_TWO
     } else if !truth.is_empty() && shared == truth {
