@@ -80,5 +80,12 @@ pub(super) const LIKELY: f64 = 0.5;
 pub(super) const SURE: f64 = 0.8;
 /// Probability of another fault from which the charge is not acted on.
 pub(super) const OTHER_FAULT: f64 = 0.15;
+/// Probability of a healthy unit from which its charge may be called correct, and of any fault from which it may not.
+pub(super) const HEALTHY_LEAST: f64 = 0.6;
+/// See [`HEALTHY_LEAST`].
+pub(super) const FAULT_MOST: f64 = 0.25;
+/// Share of the charge beyond which it is weighed in afresh rather than added in steps: such a unit has a leak that is
+/// found and mended on an empty circuit (common practice).
+pub(super) const TOP_UP_MOST: f64 = 0.20;
 /// Discharge line temperature above which oil suffers, °F (common practice).
 pub(super) const DISCHARGE_HIGHEST_F: f64 = 225.0;

@@ -4,7 +4,7 @@
 use super::cause::{Cause, CauseSet, Hypotheses};
 use super::finding::{Advice, Charge, ChargeStatus, NextCheck, Reason, ValueBound};
 use super::judge::{Judge, Verdict};
-use super::limits::{LIKELY, OTHER_FAULT, SURE, WEIGHED_OVER_EXPECTED};
+use super::limits::{FAULT_MOST, HEALTHY_LEAST, LIKELY, OTHER_FAULT, SURE, TOP_UP_MOST, WEIGHED_OVER_EXPECTED};
 use super::precondition::{PreconditionStatus, Preconditions};
 use super::weigh::Evidence;
 
@@ -12,6 +12,11 @@ use super::weigh::Evidence;
 fn likeliest_other(hypotheses: &Hypotheses, charge: Cause) -> f64 {
     let other = |cause: &&Cause| **cause != charge;
     Cause::ALL.iter().filter(other).map(|cause| hypotheses.marginal(*cause)).fold(0.0, f64::max)
+}
+
+/// How likely the likeliest fault is.
+fn likeliest_fault(hypotheses: &Hypotheses) -> f64 {
+    Cause::ALL.iter().map(|cause| hypotheses.marginal(*cause)).fold(0.0, f64::max)
 }
 
 impl Judge<'_> {
@@ -90,7 +95,12 @@ impl Judge<'_> {
             NextCheck::FindLeak | NextCheck::ReadAgain | NextCheck::WeighCharge if !sure => evidence.next_check,
             other => other,
         };
-        let advice = if sure { verdict.advice } else { Advice::DoNotCharge };
+        let much = evidence.amount.is_none_or(|amount| amount.share.abs() > TOP_UP_MOST);
+        let advice = match verdict.advice {
+            _ if !sure => Advice::DoNotCharge,
+            Advice::AddInSteps if much => Advice::WeighIn,
+            advice => advice,
+        };
         Verdict { status, next_check, advice, ..verdict }
     }
 }
@@ -102,10 +112,10 @@ fn supported(verdict: Verdict, evidence: &Evidence) -> Result<Verdict, Reason> {
         Charge::Low => Cause::Undercharge,
         Charge::High => Cause::Overcharge,
         Charge::Correct => {
-            let first = hypotheses.first().map_or(CauseSet::HEALTHY, |first| first.causes);
-            return if first.is_empty() {
+            let other = likeliest_fault(hypotheses);
+            return if hypotheses.probability(CauseSet::HEALTHY) >= HEALTHY_LEAST && other <= FAULT_MOST {
                 Ok(verdict)
-            } else if Cause::ALL.iter().any(|cause| hypotheses.marginal(*cause) > LIKELY) {
+            } else if other > LIKELY {
                 Err(Reason::OtherCauseLikelier)
             } else {
                 Err(Reason::EvidenceTooClose)
@@ -128,8 +138,9 @@ fn supported(verdict: Verdict, evidence: &Evidence) -> Result<Verdict, Reason> {
 fn by_evidence(reason: Reason, evidence: &Evidence) -> Result<Verdict, Reason> {
     let causes = evidence.conclusion.causes.ok_or(reason)?;
     let (charge, advice) = if causes.is_empty() {
-        // Without a target of its own, right takes more than likely.
-        if evidence.hypotheses.probability(CauseSet::HEALTHY) < SURE {
+        // Without a target of its own, right takes more than likely; and where the table of an orifice is blank, hardly any
+        // superheat is left to tell it from flooding.
+        if reason == Reason::NoTarget || evidence.hypotheses.probability(CauseSet::HEALTHY) < SURE {
             return Err(reason);
         }
         (Charge::Correct, Advice::LeaveCharge)

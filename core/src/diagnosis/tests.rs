@@ -585,10 +585,22 @@ fn show() {
         let finding = build.finding();
         std::println!("{name}: {:?} {:?} {:?}", finding.charge, finding.reason, finding.conclusion);
         for one in finding.hypotheses.iter().take(6) {
-            std::println!("    {:.3} {:?}", one.probability, one.causes.iter().map(|c| c.name()).collect::<std::vec::Vec<_>>());
+            std::println!(
+                "    {:.3} {:?}",
+                one.probability,
+                one.causes.iter().map(|c| c.name()).collect::<std::vec::Vec<_>>()
+            );
         }
         for (name, one) in finding.features.iter() {
-            std::println!("      {} {:.2}±{:.2} exp {:.2}±{:.2} {:?}", name.name(), one.value, one.standard_uncertainty, one.expected, one.expected_uncertainty, one.source);
+            std::println!(
+                "      {} {:.2}±{:.2} exp {:.2}±{:.2} {:?}",
+                name.name(),
+                one.value,
+                one.standard_uncertainty,
+                one.expected,
+                one.expected_uncertainty,
+                one.source
+            );
         }
     };
     show("orifice", &orifice());

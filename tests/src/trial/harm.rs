@@ -21,7 +21,7 @@ pub enum Harm {
     CorrectWhileLosing,
     /// Calls the charge right while liquid comes back to the compressor.
     CorrectWhileFlooding,
-    /// Adds while something else is wrong that counts.
+    /// Adds while something else is wrong that counts, and costs more than what is missing of the charge.
     AddsBesideAnotherFault,
 }
 
@@ -45,7 +45,7 @@ impl Harm {
             Self::RemovesFromFull => "removes at 102 % of the charge or less",
             Self::CorrectWhileLosing => "calls the charge right while a tenth of the capacity is lost",
             Self::CorrectWhileFlooding => "calls the charge right while liquid floods back",
-            Self::AddsBesideAnotherFault => "adds while another fault counts",
+            Self::AddsBesideAnotherFault => "adds while another fault dominates",
         }
     }
 
@@ -58,10 +58,7 @@ impl Harm {
             Self::RemovesFromFull => call.removes && row.charge <= 1.02,
             Self::CorrectWhileLosing => call.says_correct && row.capacity <= 0.9,
             Self::CorrectWhileFlooding => call.says_correct && row.wet_suction,
-            Self::AddsBesideAnotherFault => {
-                let another = !row.truth.is_empty() && row.truth != CauseSet::one(Cause::Undercharge);
-                call.adds && row.counts && another
-            }
+            Self::AddsBesideAnotherFault => call.adds && row.counts && row.other_dominates,
         }
     }
 

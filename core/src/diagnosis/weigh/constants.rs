@@ -43,3 +43,8 @@ pub(super) const DEPRESSION_UNKNOWN: (f32, f32) = (7.0, 2.0);
 
 /// Fewest channels from which causes are weighed at all.
 pub(super) const FEWEST: usize = 3;
+
+/// How common the severities of a cause are, mildest first: small faults are commoner than large ones (common practice).
+pub(super) const BY_SEVERITY: [f32; 5] = [0.34, 0.25, 0.18, 0.13, 0.10];
+/// The same of the two severities of each cause of a pair.
+pub(super) const BY_SEVERITY_OF_PAIR: [f32; 2] = [0.6, 0.4];

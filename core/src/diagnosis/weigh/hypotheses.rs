@@ -1,7 +1,7 @@
 //! Every hypothesis at some severity, and how well it explains what was measured.
 
 use super::CHANNELS;
-use super::constants::{FREEDOM, UNKNOWN};
+use super::constants::{BY_SEVERITY, BY_SEVERITY_OF_PAIR, FREEDOM, UNKNOWN};
 use super::expected::at;
 use super::matrix::{HALF, Half, LANES, Lane, Vector, distances};
 use super::response::{Regressors, Response, pair_causes};
@@ -54,12 +54,13 @@ impl Point {
         }
     }
 
-    /// How many severities its hypothesis is spread over, evenly.
-    pub(super) const fn spread(self) -> usize {
+    /// How common its severity is among those of its hypothesis.
+    pub(super) fn share(self) -> f32 {
+        let of_pair = |node| BY_SEVERITY_OF_PAIR.get(usize::from(node == PAIR_NODES[1])).copied().unwrap_or(0.0);
         match self {
-            Self::Healthy | Self::Unmodelled => 1,
-            Self::Single(..) => NODES,
-            Self::Pair(..) => 4,
+            Self::Healthy | Self::Unmodelled => 1.0,
+            Self::Single(_, node) => BY_SEVERITY.get(node).copied().unwrap_or(0.0),
+            Self::Pair(_, first, second) => of_pair(first) * of_pair(second),
         }
     }
 }
