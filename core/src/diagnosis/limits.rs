@@ -79,11 +79,17 @@ pub(super) const LIKELY: f64 = 0.5;
 /// The same from which it may be acted on.
 pub(super) const SURE: f64 = 0.8;
 /// Probability of another fault from which the charge is not acted on.
-pub(super) const OTHER_FAULT: f64 = 0.15;
+pub(super) const OTHER_FAULT: f64 = 0.08;
+/// Condensing over outdoor air up to which low charge may be acted on though neither the outdoor coil's leaving air nor a
+/// baseline speaks for that coil, °F: a lack of refrigerant lowers it, and healthy units stand 15 to 25 (common practice).
+pub(super) const CONDENSING_OVER_AMBIENT_ALONE_F: f64 = 15.0;
+/// How much superheat must be left beyond its own uncertainty before a charge is called correct, K: what a strapped probe
+/// may read towards the air: 4 % of 25 K.
+pub(super) const SUPERHEAT_LEFT_K: f64 = 1.0;
 /// Probability of a healthy unit from which its charge may be called correct, and of any fault from which it may not.
 pub(super) const HEALTHY_LEAST: f64 = 0.6;
 /// See [`HEALTHY_LEAST`].
-pub(super) const FAULT_MOST: f64 = 0.25;
+pub(super) const FAULT_MOST: f64 = 0.20;
 /// Share of the charge beyond which it is weighed in afresh rather than added in steps: such a unit has a leak that is
 /// found and mended on an empty circuit (common practice).
 pub(super) const TOP_UP_MOST: f64 = 0.20;

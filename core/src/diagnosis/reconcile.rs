@@ -2,9 +2,13 @@
 //! could hurt is not advised.
 
 use super::cause::{Cause, CauseSet, Hypotheses};
+use super::feature::{FeatureName, Source};
 use super::finding::{Advice, Charge, ChargeStatus, NextCheck, Reason, ValueBound};
-use super::judge::{Judge, Verdict};
-use super::limits::{FAULT_MOST, HEALTHY_LEAST, LIKELY, OTHER_FAULT, SURE, TOP_UP_MOST, WEIGHED_OVER_EXPECTED};
+use super::judge::{Judge, Verdict, kelvin};
+use super::limits::{
+    CONDENSING_OVER_AMBIENT_ALONE_F, FAULT_MOST, HEALTHY_LEAST, LIKELY, OTHER_FAULT, SUPERHEAT_LEFT_K, SURE,
+    TOP_UP_MOST, WEIGHED_OVER_EXPECTED, ZERO_STANDARDS,
+};
 use super::precondition::{PreconditionStatus, Preconditions};
 use super::weigh::Evidence;
 
@@ -42,7 +46,7 @@ impl Judge<'_> {
         match verdict.charge {
             Charge::Low => self.may_add()?,
             // Liquid may be on its way to the compressor: that is never right.
-            Charge::Correct if self.superheat_is_gone() => return Err(Reason::AtSaturation),
+            Charge::Correct if self.superheat_is_nearly_gone() => return Err(Reason::AtSaturation),
             _ => {}
         }
         Ok(self.acted_on(verdict, evidence))
@@ -57,6 +61,25 @@ impl Judge<'_> {
 
     fn superheat_is_gone(&self) -> bool {
         self.computed.values.superheat.is_some_and(|superheat| superheat.bound == ValueBound::AtLeast)
+    }
+
+    fn superheat_is_nearly_gone(&self) -> bool {
+        let superheat = self.computed.values.superheat;
+        superheat.is_some_and(|one| one.value <= ZERO_STANDARDS * one.standard_uncertainty + SUPERHEAT_LEFT_K)
+    }
+
+    /// Whether something speaks for the outdoor coil: its leaving air, this unit's own healthy readings, or a condensing
+    /// temperature so low that a blocked coil has no part in it. Low subcooling alone does not: on a tested unit with all
+    /// its charge a blocked coil took it from 9.7 to 0.6 °F.
+    fn condenser_is_ruled_out(&self, evidence: &Evidence) -> bool {
+        let over = self.computed.values.condensing_over_ambient;
+        let by_baseline = evidence
+            .features
+            .get(FeatureName::CondensingOverAmbient)
+            .is_some_and(|feature| feature.source == Source::Baseline);
+        by_baseline
+            || self.reading.condenser_leaving_dry_bulb.is_some()
+            || over.is_some_and(|over| over.value < kelvin(CONDENSING_OVER_AMBIENT_ALONE_F))
     }
 
     /// What forbids adding whatever else is likely.
@@ -88,6 +111,7 @@ impl Judge<'_> {
                 && evidence.fits
         });
         let stands = evidence.conclusion.causes == Some(agreed);
+        let stands = stands && (cause.is_some() || evidence.hypotheses.probability(CauseSet::HEALTHY) >= SURE);
         let status = if stands { verdict.status } else { ChargeStatus::Provisional };
         // What the rules ask for first (a missing measurement, another look) comes first.
         let next_check = match verdict.next_check {
@@ -95,6 +119,9 @@ impl Judge<'_> {
             NextCheck::FindLeak | NextCheck::ReadAgain | NextCheck::WeighCharge if !sure => evidence.next_check,
             other => other,
         };
+        let coil_in_doubt = verdict.charge == Charge::Low && !self.condenser_is_ruled_out(evidence);
+        let (sure, next_check) =
+            if sure && coil_in_doubt { (false, NextCheck::MeasureCondenserAir) } else { (sure, next_check) };
         let much = evidence.amount.is_none_or(|amount| amount.share.abs() > TOP_UP_MOST);
         let advice = match verdict.advice {
             _ if !sure => Advice::DoNotCharge,
