@@ -5,7 +5,6 @@ use super::interval::Tally;
 use super::judge::{Call, Judged};
 use super::prevalence::Prevalence;
 use super::row::{Row, name};
-use satline::diagnosis::{Cause, CauseSet};
 use std::fmt::Write;
 
 /// A way to hurt.

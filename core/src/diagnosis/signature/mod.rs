@@ -37,6 +37,8 @@ pub(super) struct Signature {
     pub within: [f32; HALF],
     /// Severities of each cause.
     pub severities: [[f32; NODES]; CAUSES],
+    /// Share of units to which each does enough to count as a fault: 3 % of the capacity or 5 % of the efficiency.
+    pub counts: [[f32; NODES]; CAUSES],
     /// What one count of `mean` is worth, by regressor.
     pub mean_steps: [Channels; 5],
     /// The same of `along`.

@@ -1,16 +1,16 @@
 //! Numbers that no table holds. "Tuned" ones were chosen on simulated units, see `core/docs/diagnosis.md`.
 
 /// Variance between units, by that of the tables: real units differ more than designs of one rig do. Tuned.
-pub(super) const BETWEEN: f32 = 4.0;
+pub(super) const BETWEEN: f32 = 3.0;
 /// Variance from day to day of one unit, likewise. Tuned.
-pub(super) const WITHIN: f32 = 2.0;
+pub(super) const WITHIN: f32 = 1.7;
 /// Standard deviation of a fault's scatter, by that of the tables. Tuned.
-pub(super) const SCATTER: f32 = 1.3;
+pub(super) const SCATTER: f32 = 1.2;
 /// Scatter of a fault's effect on each channel besides, as a share of its mean: other coils react otherwise. Tuned.
-pub(super) const RELATIVE: f32 = 0.2;
+pub(super) const RELATIVE: f32 = 0.15;
 /// Degrees of freedom of the distribution of what is left over: fewer than infinite because tails are heavier than normal.
 /// Tuned.
-pub(super) const FREEDOM: f32 = 12.0;
+pub(super) const FREEDOM: f32 = 15.0;
 
 /// By channel, how far a unit with something unknown may be off, K or %: about twice what severe known faults do.
 pub(super) const UNKNOWN: [f32; 15] = [4.0, 8.0, 6.0, 6.0, 15.0, 3.0, 4.0, 12.0, 15.0, 6.0, 6.0, 8.0, 3.0, 2.0, 10.0];

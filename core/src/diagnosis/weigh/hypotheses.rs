@@ -55,11 +55,17 @@ impl Point {
     }
 
     /// How common its severity is among those of its hypothesis.
-    pub(super) fn share(self) -> f32 {
+    pub(super) fn share(self, signature: &Signature) -> f32 {
         let of_pair = |node| BY_SEVERITY_OF_PAIR.get(usize::from(node == PAIR_NODES[1])).copied().unwrap_or(0.0);
         match self {
             Self::Healthy | Self::Unmodelled => 1.0,
-            Self::Single(_, node) => BY_SEVERITY.get(node).copied().unwrap_or(0.0),
+            // What is too small to count is no fault: it belongs to healthy units.
+            Self::Single(cause, node) => {
+                let counts = signature.counts.get(cause).unwrap_or(&BY_SEVERITY);
+                let sum: f32 = counts.iter().zip(BY_SEVERITY).map(|(x, y)| x * y).sum();
+                let own = counts.get(node).zip(BY_SEVERITY.get(node)).map_or(0.0, |(x, y)| x * y);
+                own / sum.max(1e-6)
+            }
             Self::Pair(_, first, second) => of_pair(first) * of_pair(second),
         }
     }

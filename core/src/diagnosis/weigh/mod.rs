@@ -183,7 +183,7 @@ impl Weighing {
         let mut logs = self.logs;
         for (number, log) in logs.iter_mut().enumerate() {
             let point = Point::of(number);
-            let prior = priors.weight(point.causes()) as f32 * point.share();
+            let prior = priors.weight(point.causes()) as f32 * point.share(self.kind.signature);
             *log += math::ln_single(prior.max(1e-30));
         }
         let most = logs.iter().copied().fold(f32::NEG_INFINITY, f32::max);
