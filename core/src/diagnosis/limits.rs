@@ -86,6 +86,8 @@ pub(super) const CONDENSING_OVER_AMBIENT_ALONE_F: f64 = 15.0;
 /// How much superheat must be left beyond its own uncertainty before a charge is called correct, K: what a strapped probe
 /// may read towards the air: 4 % of 25 K.
 pub(super) const SUPERHEAT_LEFT_K: f64 = 1.0;
+/// Standard uncertainties of superheat that must be left besides: a wrong "correct" harms as a wrong "add" does.
+pub(super) const LEFT_STANDARDS: f64 = 2.5;
 /// Probability of a healthy unit from which its charge may be called correct, and of any fault from which it may not.
 pub(super) const HEALTHY_LEAST: f64 = 0.6;
 /// See [`HEALTHY_LEAST`].

@@ -6,8 +6,8 @@ use super::feature::{FeatureName, Source};
 use super::finding::{Advice, Charge, ChargeStatus, NextCheck, Reason, ValueBound};
 use super::judge::{Judge, Verdict, kelvin};
 use super::limits::{
-    CONDENSING_OVER_AMBIENT_ALONE_F, FAULT_MOST, HEALTHY_LEAST, LIKELY, OTHER_FAULT, SUPERHEAT_LEFT_K, SURE,
-    TOP_UP_MOST, WEIGHED_OVER_EXPECTED, ZERO_STANDARDS,
+    CONDENSING_OVER_AMBIENT_ALONE_F, FAULT_MOST, HEALTHY_LEAST, LEFT_STANDARDS, LIKELY, OTHER_FAULT, SUPERHEAT_LEFT_K,
+    SURE, TOP_UP_MOST, WEIGHED_OVER_EXPECTED,
 };
 use super::precondition::{PreconditionStatus, Preconditions};
 use super::weigh::Evidence;
@@ -65,7 +65,7 @@ impl Judge<'_> {
 
     fn superheat_is_nearly_gone(&self) -> bool {
         let superheat = self.computed.values.superheat;
-        superheat.is_some_and(|one| one.value <= ZERO_STANDARDS * one.standard_uncertainty + SUPERHEAT_LEFT_K)
+        superheat.is_some_and(|one| one.value <= LEFT_STANDARDS * one.standard_uncertainty + SUPERHEAT_LEFT_K)
     }
 
     /// Whether something speaks for the outdoor coil: its leaving air, this unit's own healthy readings, or a condensing
