@@ -145,6 +145,22 @@ impl Hypotheses {
         self.count == 0
     }
 
+    /// Adds to the probability of a set of causes.
+    pub(crate) fn add(&mut self, causes: CauseSet, probability: f64) {
+        match self.items.iter_mut().take(self.count).find(|one| one.causes == causes) {
+            Some(known) => known.probability += probability,
+            None => self.push(Hypothesis { causes, probability }),
+        }
+    }
+
+    /// Divides all by their sum.
+    pub(crate) fn normalise(&mut self) {
+        let sum: f64 = self.iter().map(|one| one.probability).sum();
+        if sum > 0.0 {
+            self.items.iter_mut().take(self.count).for_each(|one| one.probability /= sum);
+        }
+    }
+
     pub(crate) fn push(&mut self, hypothesis: Hypothesis) {
         if let Some(place) = self.items.get_mut(self.count) {
             *place = hypothesis;

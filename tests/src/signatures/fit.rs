@@ -39,6 +39,8 @@ pub struct Response {
     pub along: Vec<f64>,
     /// Standard deviation of what is left of the scatter.
     pub beside: Vec<f64>,
+    /// Share of units whose liquid line is no colder for it, within [`STILL_K`].
+    pub still: f64,
     /// How many rows it rests on.
     pub rows: usize,
     /// Mean capacity against the healthy unit.
@@ -46,6 +48,9 @@ pub struct Response {
     /// Share of units to which it does enough to count as a fault: see [`counts`].
     pub counts: f64,
 }
+
+/// A change of the liquid line's temperature drop that nobody would see, K.
+const STILL_K: f64 = 0.1;
 
 /// Whether a fault counts: it costs 3 % of the capacity, or 5 % of the cooling by power of the compressor.
 #[must_use]
@@ -213,8 +218,17 @@ fn response(found: &[Change]) -> Response {
     let along = principal(&scatter);
     let beside = (0..CHANNELS).map(|j| (scatter[j][j] - along[j] * along[j]).max(0.0).sqrt()).collect();
     let capacity = found.iter().map(|one| one.2).sum::<f64>() / found.len() as f64;
+    let still = y.iter().filter(|change| change[CHANNELS - 1].abs() < STILL_K).count();
     let counting = found.iter().filter(|one| counts(one.2, one.3)).count();
-    Response { mean, along, beside, rows: x.len(), capacity, counts: counting as f64 / found.len() as f64 }
+    Response {
+        mean,
+        along,
+        beside,
+        still: still as f64 / found.len() as f64,
+        rows: x.len(),
+        capacity,
+        counts: counting as f64 / found.len() as f64,
+    }
 }
 
 fn interplay_of(found: &[(Vec<f64>, Vec<f64>)]) -> Interplay {

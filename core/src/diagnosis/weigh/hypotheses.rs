@@ -4,7 +4,7 @@ use super::CHANNELS;
 use super::constants::{BY_SEVERITY, BY_SEVERITY_OF_PAIR, FREEDOM, UNKNOWN};
 use super::expected::at;
 use super::matrix::{HALF, Half, LANES, Lane, Vector, distances};
-use super::response::{Regressors, Response, pair_causes};
+use super::response::{RESTRICTION, Regressors, Response, pair_causes};
 use crate::diagnosis::cause::{Cause, CauseSet};
 use crate::diagnosis::signature::{CAUSES, NODES, PAIRS, Signature};
 use crate::math;
@@ -12,7 +12,7 @@ use crate::math;
 /// Severities at which each cause of a pair is weighed, by their places.
 pub(super) const PAIR_NODES: [usize; 2] = [1, 3];
 /// How many points there are: healthy, unmodelled, causes and pairs by severity.
-pub(super) const POINTS: usize = 2 + CAUSES * NODES + PAIRS * 4;
+pub(super) const POINTS: usize = 2 + CAUSES * NODES + PAIRS * 4 + NODES;
 
 /// A hypothesis at a severity.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -23,15 +23,19 @@ pub(super) enum Point {
     Single(usize, usize),
     /// A pair, and the places of both severities.
     Pair(usize, usize, usize),
+    /// A restriction behind which no liquid flashes, by the place of its severity.
+    Still(usize),
 }
 
 impl Point {
     pub(super) const fn of(number: usize) -> Self {
         const SINGLES: usize = 2 + CAUSES * NODES;
+        const ALL_PAIRS: usize = SINGLES + PAIRS * 4;
         match number {
             0 => Self::Healthy,
             1 => Self::Unmodelled,
             _ if number < SINGLES => Self::Single((number - 2) / NODES, (number - 2) % NODES),
+            _ if number >= ALL_PAIRS => Self::Still(number - ALL_PAIRS),
             _ => {
                 let place = number - SINGLES;
                 let first = if place % 4 >= 2 { PAIR_NODES[1] } else { PAIR_NODES[0] };
@@ -47,6 +51,7 @@ impl Point {
             Self::Healthy => CauseSet::HEALTHY,
             Self::Unmodelled => CauseSet::one(Cause::Unmodelled),
             Self::Single(cause, _) => CauseSet::one(numbered(cause)),
+            Self::Still(_) => CauseSet::one(numbered(RESTRICTION)),
             Self::Pair(pair, ..) => {
                 let (first, second) = pair_causes(pair);
                 CauseSet::two(numbered(first), numbered(second))
@@ -64,7 +69,12 @@ impl Point {
                 let counts = signature.counts.get(cause).unwrap_or(&BY_SEVERITY);
                 let sum: f32 = counts.iter().zip(BY_SEVERITY).map(|(x, y)| x * y).sum();
                 let own = counts.get(node).zip(BY_SEVERITY.get(node)).map_or(0.0, |(x, y)| x * y);
-                own / sum.max(1e-6)
+                let still = if cause == RESTRICTION { signature.still.get(node).copied().unwrap_or(0.0) } else { 0.0 };
+                (1.0 - still) * own / sum.max(1e-6)
+            }
+            Self::Still(node) => {
+                let still = signature.still.get(node).copied().unwrap_or(0.0);
+                still / (1.0 - still).max(1e-3) * Self::Single(RESTRICTION, node).share(signature)
             }
             Self::Pair(_, first, second) => of_pair(first) * of_pair(second),
         }
@@ -89,6 +99,14 @@ impl Change {
             Point::Healthy => Self { response: Response::NONE, second_along: [0.0; CHANNELS] },
             Point::Unmodelled => Self {
                 response: Response { beside: UNKNOWN.map(|one| one * one), ..Response::NONE },
+                second_along: [0.0; CHANNELS],
+            },
+            Point::Single(RESTRICTION, node) => Self {
+                response: Response::of_restriction(signature, node, regressors, true),
+                second_along: [0.0; CHANNELS],
+            },
+            Point::Still(node) => Self {
+                response: Response::of_restriction(signature, node, regressors, false),
                 second_along: [0.0; CHANNELS],
             },
             Point::Single(cause, node) => Self { response: single(cause, node), second_along: [0.0; CHANNELS] },

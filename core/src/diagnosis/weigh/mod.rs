@@ -18,7 +18,7 @@ mod next;
 mod response;
 
 use super::amount::ChargeAmount;
-use super::cause::{CauseSet, Conclusion, ConclusionReason, Hypotheses, Hypothesis};
+use super::cause::{CauseSet, Conclusion, ConclusionReason, Hypotheses};
 use super::feature::Features;
 use super::finding::NextCheck;
 use super::priors::Priors;
@@ -208,16 +208,10 @@ impl Weighing {
 /// Points gathered into hypotheses, most likely first.
 fn gathered(weights: &[f32; POINTS]) -> Hypotheses {
     let mut all = Hypotheses::NONE;
-    let mut current = Hypothesis { causes: CauseSet::HEALTHY, probability: 0.0 };
     for (number, weight) in weights.iter().enumerate() {
-        let causes = Point::of(number).causes();
-        if causes != current.causes {
-            all.push(current);
-            current = Hypothesis { causes, probability: 0.0 };
-        }
-        current.probability += f64::from(*weight);
+        all.add(Point::of(number).causes(), f64::from(*weight));
     }
-    all.push(current);
+    all.normalise();
     all.sort();
     all
 }
