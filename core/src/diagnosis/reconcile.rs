@@ -56,7 +56,8 @@ impl Judge<'_> {
     fn lacks_only_a_target(&self, reason: Reason) -> bool {
         let values = &self.computed.values;
         let both = values.superheat.is_some() && values.subcooling.is_some() && !self.computed.from_discharge;
-        both && matches!(reason, Reason::NoTarget | Reason::MissingMeasurement)
+        both && self.reading.outdoor_dry_bulb.is_some()
+            && matches!(reason, Reason::NoTarget | Reason::MissingMeasurement)
     }
 
     fn superheat_is_gone(&self) -> bool {

@@ -48,3 +48,7 @@ pub(super) const FEWEST: usize = 3;
 pub(super) const BY_SEVERITY: [f32; 5] = [0.34, 0.25, 0.18, 0.13, 0.10];
 /// The same of the two severities of each cause of a pair.
 pub(super) const BY_SEVERITY_OF_PAIR: [f32; 2] = [0.6, 0.4];
+
+/// Share of units in which a wrong charge counts as a fault, by severity, whatever it costs: a tenth off is what
+/// technicians correct (common practice), for too much of it lifts the head pressure before it costs capacity.
+pub(super) const CHARGE_COUNTS: [f32; 5] = [0.0, 0.6, 0.9, 1.0, 1.0];

@@ -1,7 +1,7 @@
 //! Every hypothesis at some severity, and how well it explains what was measured.
 
 use super::CHANNELS;
-use super::constants::{BY_SEVERITY, BY_SEVERITY_OF_PAIR, FREEDOM, UNKNOWN};
+use super::constants::{BY_SEVERITY, BY_SEVERITY_OF_PAIR, CHARGE_COUNTS, FREEDOM, UNKNOWN};
 use super::expected::at;
 use super::matrix::{HALF, Half, LANES, Lane, Vector, distances};
 use super::response::{RESTRICTION, Regressors, Response, pair_causes};
@@ -66,11 +66,14 @@ impl Point {
             Self::Healthy | Self::Unmodelled => 1.0,
             // What is too small to count is no fault: it belongs to healthy units.
             Self::Single(cause, node) => {
-                let counts = signature.counts.get(cause).unwrap_or(&BY_SEVERITY);
-                let sum: f32 = counts.iter().zip(BY_SEVERITY).map(|(x, y)| x * y).sum();
-                let own = counts.get(node).zip(BY_SEVERITY.get(node)).map_or(0.0, |(x, y)| x * y);
+                let mut shares = signature.counts.get(cause).copied().unwrap_or(BY_SEVERITY);
+                if cause <= 1 {
+                    shares.iter_mut().zip(CHARGE_COUNTS).for_each(|(place, least)| *place = place.max(least));
+                }
+                shares.iter_mut().zip(BY_SEVERITY).for_each(|(place, common)| *place *= common);
+                let sum: f32 = shares.iter().sum();
                 let still = if cause == RESTRICTION { signature.still.get(node).copied().unwrap_or(0.0) } else { 0.0 };
-                (1.0 - still) * own / sum.max(1e-6)
+                (1.0 - still) * shares.get(node).copied().unwrap_or(0.0) / sum.max(1e-6)
             }
             Self::Still(node) => {
                 let still = signature.still.get(node).copied().unwrap_or(0.0);
