@@ -115,7 +115,7 @@ impl Diagnosis {
             hypotheses: evidence.hypotheses,
             conclusion: evidence.conclusion,
             fits: evidence.fits,
-            amount: evidence.amount,
+            amount: evidence.amount.map(|amount| judge.one_sided(amount)),
         }
     }
 }
@@ -396,7 +396,7 @@ impl Judge<'_> {
     }
 
     /// Whether the condensing temperature stands higher over the outdoor air than a lack of refrigerant allows.
-    fn condenser_is_in_doubt(&self) -> bool {
+    pub(super) fn condenser_is_in_doubt(&self) -> bool {
         let over = self.computed.values.condensing_over_ambient;
         over.is_some_and(|over| over.value + over.standard_uncertainty > kelvin(CONDENSING_OVER_AMBIENT_FOR_LOW_F))
     }

@@ -1,10 +1,11 @@
 //! The rules' verdict on the charge against all the evidence: what another fault explains better is not judged, and what
 //! could hurt is not advised.
 
+use super::amount::ChargeAmount;
 use super::cause::{Cause, CauseSet, Hypotheses};
-use super::finding::{Advice, Charge, ChargeStatus, NextCheck, Reason, ValueBound};
-use super::judge::{Judge, Verdict};
-use super::limits::{LIKELY, OTHER_FAULT, SURE, WEIGHED_OVER_EXPECTED};
+use super::finding::{Advice, Charge, ChargeStatus, NextCheck, Reason, Value, ValueBound};
+use super::judge::{Judge, Verdict, kelvin};
+use super::limits::{LIKELY, OTHER_FAULT, SUPERHEAT_NEAR_ZERO_F, SURE, WEIGHED_OVER_EXPECTED};
 use super::precondition::{PreconditionStatus, Preconditions};
 use super::weigh::Evidence;
 
@@ -54,13 +55,28 @@ impl Judge<'_> {
         self.computed.values.superheat.is_some_and(|superheat| superheat.bound == ValueBound::AtLeast)
     }
 
+    /// An amount is a least one as soon as the value that would tell it is: both are shown, and must agree.
+    pub(super) fn one_sided(&self, amount: ChargeAmount) -> ChargeAmount {
+        let values = &self.computed.values;
+        let tells = if amount.share > 0.0 { values.subcooling } else { values.superheat };
+        if tells.is_some_and(|value| value.bound == ValueBound::AtLeast) {
+            ChargeAmount { bound: ValueBound::AtLeast, ..amount }
+        } else {
+            amount
+        }
+    }
+
     /// What forbids adding whatever else is likely.
     fn may_add(&self) -> Result<(), Reason> {
-        if self.superheat_is_gone() {
+        let near_zero = |superheat: Value| superheat.value < kelvin(SUPERHEAT_NEAR_ZERO_F);
+        if self.superheat_is_gone() || self.computed.values.superheat.is_some_and(near_zero) {
             return Err(Reason::AtSaturation);
         }
         if self.coil_is_near_freezing() {
             return Err(Reason::CoilFreezing);
+        }
+        if self.condenser_is_in_doubt() {
+            return Err(Reason::CondenserAirFirst);
         }
         let over = match (self.reading.weighed_charge, self.reading.expected_charge) {
             (Some(weighed), Some(expected)) => weighed.kilograms() / expected.kilograms() - 1.0,
@@ -71,7 +87,11 @@ impl Judge<'_> {
 
     /// With the advice that the evidence allows, the status that it confirms, and its next check.
     fn acted_on(&self, verdict: Verdict, evidence: Option<&Evidence>) -> Verdict {
-        let Some(evidence) = evidence else { return verdict };
+        // A rule alone does not know what else could show the same.
+        let Some(evidence) = evidence else {
+            let advice = if verdict.charge == Charge::Correct { verdict.advice } else { Advice::DoNotCharge };
+            return Verdict { status: ChargeStatus::Provisional, advice, ..verdict };
+        };
         let (cause, agreed) = match verdict.charge {
             Charge::Low => (Some(Cause::Undercharge), CauseSet::one(Cause::Undercharge)),
             Charge::High => (Some(Cause::Overcharge), CauseSet::one(Cause::Overcharge)),
@@ -90,7 +110,16 @@ impl Judge<'_> {
             NextCheck::FindLeak | NextCheck::ReadAgain | NextCheck::WeighCharge if !sure => evidence.next_check,
             other => other,
         };
-        let advice = if sure { verdict.advice } else { Advice::DoNotCharge };
+        // Without the head pressure over the air nobody knows that it is not high.
+        let blind = verdict.charge == Charge::Low && self.computed.values.condensing_over_ambient.is_none();
+        let next_check = match next_check {
+            NextCheck::FindLeak | NextCheck::None if blind && self.reading.outdoor_dry_bulb.is_some() => {
+                NextCheck::MeasureLiquidSide
+            }
+            NextCheck::FindLeak | NextCheck::None if blind => NextCheck::TakeMissing,
+            other => other,
+        };
+        let advice = if sure && !blind { verdict.advice } else { Advice::DoNotCharge };
         Verdict { status, next_check, advice, ..verdict }
     }
 }
