@@ -383,6 +383,12 @@ impl Judge<'_> {
         }
     }
 
+    /// Whether the unit has a valve, and it holds its superheat.
+    pub(super) fn valve_holds(&self) -> bool {
+        self.reading.metering.is_some_and(|metering| metering != Metering::FixedOrifice)
+            && self.valve_control() == Some(Control::Holds)
+    }
+
     fn valve_control(&self) -> Option<Control> {
         let superheat = self.computed.values.superheat?;
         let (lowest, highest) = crate::charge::Role::Installer.tolerances().valve_superheat_k(self.reading);
