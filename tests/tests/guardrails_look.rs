@@ -1,29 +1,43 @@
 use satline::diagnosis::*;
 use satline::reading::*;
-use satline::saturation::*;
-use satline_tests::guard::by_hand::*;
-pub fn trap(outdoor: f64, suction: f64, sh: f64) -> ByHand {
-    ByHand::of(&R410A, Metering::ThermostaticValve).air(outdoor, 78., 66., 60.).cfm(1200.).psig(Field::SuctionPressure, suction).superheat(sh).psig(Field::LiquidPressure, 400.-14.7).subcooling(0.6).df(Field::TargetSubcooling, 9.7)
+use satline::refrigerant;
+use satline::rig::*;
+use satline::quantity::*;
+use satline_tests::trial::visit::*;
+use satline_tests::trial::row::name;
+#[test]
+fn nc() {
+    let map = RefrigerantMap::of("R-410A", refrigerant::find("R-410A").unwrap().model).unwrap();
+    let curves = refrigerant::find("R-410A").unwrap().curves;
+    let mut n = std::collections::BTreeMap::new();
+    for device in [Device::ShortTube, Device::TaperedValve, Device::LinearValve, Device::FlashingOrifice] {
+        let unit = Unit::designed(&map, &Rating::usual(10_550., device)).unwrap();
+        let fixed = matches!(device, Device::ShortTube | Device::FlashingOrifice);
+        let label = Label::of(curves, 3., fixed, satline_tests::commission::rated_subcooling(&unit).unwrap().unwrap()).unwrap();
+        for t in [298., 303., 308.15, 313.] { for nc in [0.1, 0.2, 0.3, 0.5, 0.8, 1.2, 2.0] { for seed in 0..20 {
+            let air = Conditions { outdoor_dry_bulb: t, return_dry_bulb: 298.15, return_wet_bulb: 291.5, ..RATING_CONDITIONS };
+            let Ok(state) = unit.solve(&air, &Faults { non_condensables: nc, ..Faults::default() }) else { *n.entry("nosolve".to_string()).or_insert(0)+=1; continue };
+            for (k, sensors) in [usual(), usual().with(Field::CondensingSurfaceTemperature, None), usual().with(Field::CondensingSurfaceTemperature, None).with(Field::CondenserLeavingDryBulb, None).with(Field::CompressorPower, None).with(Field::DischargeLineTemperature, None)].into_iter().enumerate() {
+            let r = label.reading(&mut sensors.placed(seed), &state, &air).unwrap();
+            let f = diagnose_with(&r, &Options::default());
+            *n.entry(format!("{k} {:?} {:?}", f.charge, f.advice)).or_insert(0) += 1;
+            if f.charge == Charge::High && (k < 1 || f.advice == Advice::Recover) { println!("{k} {device:?} {t} nc {nc}: {:?} {:?} {} NC {:.2} over {:.2}", f.advice, f.reason, f.conclusion.causes.map_or("?".into(), name), f.hypotheses.marginal(Cause::NonCondensables), f.hypotheses.marginal(Cause::Overcharge)); }
+            }
+        } } }
+    }
+    println!("{n:#?}");
 }
 #[test]
-fn look() {
-    let skip = [Field::SuctionPressure, Field::SuctionLineTemperature, Field::LiquidPressure, Field::LiquidLineTemperature];
-    for outdoor in [75., 80., 85., 88., 90., 92.5, 95., 97.5, 100., 105.] {
-      for (s, sh) in [(130., 12.), (135., 8.), (128., 16.)] {
-        let t = trap(outdoor, s, sh);
-        let present: Vec<Field> = Field::ALL.iter().copied().filter(|f| t.0.get(*f).is_some() && !skip.contains(f)).collect();
-        let mut n = [0; 4]; let mut withbase = 0; let mut which = vec![];
-        for base in [false, true] { for mask in 0..1u32 << present.len() {
-            let r = keeping(&t.0, |f| skip.contains(&f) || present.iter().position(|p| *p == f).is_some_and(|p| mask >> p & 1 == 1));
-            let clean = R410A.bubble_pressure(satline::quantity::Temperature::from_fahrenheit(outdoor + if outdoor > 92. {10.} else {17.}).unwrap()).unwrap().pascals() / 6894.757 - 14.7;
-            let b = trap(outdoor, s, 10.).psig(Field::LiquidPressure, clean).subcooling(9.7).0;
-            let f = ByHand(r).finding_beside(if base { std::slice::from_ref(&b) } else { &[] });
-            n[0] += 1;
-            if f.advice == Advice::AddInSteps { n[1] += 1; if base {withbase += 1;} which.push((base, present.iter().enumerate().filter(|(p, _)| mask >> p & 1 == 1).map(|(_, f)| f.name()).collect::<Vec<_>>())); }
-            if f.charge == Charge::Low { n[2] += 1; }
-            if f.conclusion.causes.is_some_and(|c| c.contains(Cause::Undercharge)) { n[3] += 1; }
-        } }
-        println!("{outdoor} {s} {sh}: of {} adds {} ({withbase} base) low {} stands {}  {:?}", n[0], n[1], n[2], n[3], which.len());
-      }
-    }
+fn trade() {
+    for refr in ["R-22", "R-410A"] { for device in [Device::ShortTube, Device::FlashingOrifice] { for wb in [65., 67.] {
+    let map = RefrigerantMap::of(refr, refrigerant::find(refr).unwrap().model).unwrap();
+    let mut rating = Rating::usual(10_550., device);
+    rating.indoor_airflow_by_capacity *= 450. / 400.;
+    let unit = Unit::designed(&map, &rating).unwrap();
+    let air = Conditions { outdoor_dry_bulb: kelvin_from_fahrenheit(97.), return_dry_bulb: kelvin_from_fahrenheit(78.), return_wet_bulb: kelvin_from_fahrenheit(wb), ..RATING_CONDITIONS };
+    for u in [0., 0.05, 0.1, 0.15, 0.2, 0.25, 0.3, 0.35, 0.4] {
+        let Ok(s) = unit.solve(&air, &Faults { undercharge: u, ..Faults::default() }) else { println!("{refr} {u} no"); continue };
+        let low = map.saturation(s.vapor_port.pressure).unwrap(); let liq = map.saturation(s.liquid_port.pressure).unwrap();
+        println!("{refr} {device:?} {wb} {u}: split {:.1} sh {:.1} sc {:.1} dew {:.1} cap {:.0}", 1.8*(air.return_dry_bulb - s.supply_dry_bulb), 1.8*(s.vapor_port.temperature-low.dew_temperature), 1.8*(liq.bubble_temperature-s.liquid_port.temperature), (low.dew_temperature-273.15)*1.8+32., s.capacity);
+    } } } }
 }

@@ -25,6 +25,9 @@ impl Judge<'_> {
         preconditions: &Preconditions,
     ) -> Result<Verdict, Reason> {
         let verdict = match (rules, evidence) {
+            (Ok(Verdict { charge: Charge::Low, .. }), _) if self.holds_enough() => {
+                return Err(Reason::ChargeAlreadyWeighed);
+            }
             (Ok(verdict), None) => verdict,
             (Ok(verdict), Some(evidence)) => supported(verdict, evidence)?,
             (Err(reason), Some(evidence)) if self.lacks_only_a_target(reason) => by_evidence(reason, evidence)?,
@@ -37,6 +40,7 @@ impl Judge<'_> {
             }
         }
         match verdict.charge {
+            Charge::Low if self.holds_enough() => return Err(Reason::ChargeAlreadyWeighed),
             Charge::Low => self.may_add()?,
             // Liquid may be on its way to the compressor: that is never right.
             Charge::Correct if self.superheat_is_gone() => return Err(Reason::AtSaturation),
@@ -79,11 +83,16 @@ impl Judge<'_> {
         if self.condenser_is_in_doubt() {
             return Err(Reason::CondenserAirFirst);
         }
+        Ok(())
+    }
+
+    /// What the scale says against adding.
+    fn holds_enough(&self) -> bool {
         let over = match (self.reading.weighed_charge, self.reading.expected_charge) {
             (Some(weighed), Some(expected)) => weighed.kilograms() / expected.kilograms() - 1.0,
             _ => f64::NEG_INFINITY,
         };
-        if over > WEIGHED_OVER_EXPECTED { Err(Reason::ChargeAlreadyWeighed) } else { Ok(()) }
+        over > WEIGHED_OVER_EXPECTED
     }
 
     /// What must be looked at before refrigerant is added, however likely a lack of it is: the head pressure over the outdoor
@@ -127,7 +136,11 @@ impl Judge<'_> {
             NextCheck::FindLeak | NextCheck::ReadAgain | NextCheck::WeighCharge if !sure => evidence.next_check,
             other => other,
         };
-        let unseen = if verdict.charge == Charge::Low { self.unseen(evidence) } else { None };
+        let unseen = match verdict.charge {
+            Charge::Low => self.unseen(evidence),
+            Charge::High => air_inside(evidence),
+            _ => None,
+        };
         let next_check = match (unseen, next_check) {
             (Some(look), NextCheck::None | NextCheck::FindLeak) => look,
             (_, other) => other,
@@ -136,6 +149,13 @@ impl Judge<'_> {
         let advice = if sure && unseen.is_none() { verdict.advice } else { Advice::DoNotCharge };
         Verdict { status, next_check, advice, ..verdict }
     }
+}
+
+/// What must be looked at before refrigerant is taken, however likely too much of it is: air or nitrogen inside piles up
+/// subcooling as well, and only a two-phase surface of the coil, or the scale, tells them apart.
+fn air_inside(evidence: &Evidence) -> Option<NextCheck> {
+    let told = [FeatureName::SurfaceDifference, FeatureName::WeighedCharge];
+    told.iter().all(|name| evidence.features.get(*name).is_none()).then_some(NextCheck::MeasureCoilSurface)
 }
 
 /// A verdict of the rules, unless the evidence speaks for something else.
