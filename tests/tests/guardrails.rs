@@ -40,16 +40,16 @@ fn in_part(row: &Row, kept: &[bool], known: (bool, bool, bool)) -> Reading {
 /// Something else about the unit or its day.
 fn around() -> impl Strategy<Value = Reading> {
     let choice = |count: usize| 0..count + 4;
-    (choice(5), choice(4), choice(3), choice(3), choice(2)).prop_map(|(operation, condition, compressor, stage, mode)| {
-        Reading {
+    (choice(5), choice(4), choice(3), choice(3), choice(2)).prop_map(
+        |(operation, condition, compressor, stage, mode)| Reading {
             operation: Operation::ALL.get(operation).copied(),
             refrigerant_condition: RefrigerantCondition::ALL.get(condition).copied(),
             compressor: Compressor::ALL.get(compressor).copied(),
             stage: Stage::ALL.get(stage).copied(),
             mode: Mode::ALL.get(mode).copied(),
             ..Reading::default()
-        }
-    })
+        },
+    )
 }
 
 fn within(reading: &mut Reading, field: Field, value: f64) {

@@ -240,7 +240,7 @@ fn contradictions_are_not_judged() {
     let swapped = orifice().psig(Field::SuctionPressure, 310.0).psig(Field::LiquidPressure, 125.0);
     not_judged(&swapped, Reason::PressuresContradict);
     let equal = orifice().psig(Field::SuctionPressure, 200.0).psig(Field::LiquidPressure, 200.0);
-    not_judged(&equal, Reason::PressuresContradict);
+    not_judged(&equal, Reason::EqualPressures);
     not_judged(&orifice().psig(Field::DischargePressure, 290.0), Reason::PressuresContradict);
     not_judged(&orifice().f(Field::ReturnWetBulb, 78.0), Reason::AirTemperaturesContradict);
     not_judged(&orifice().f(Field::SupplyDryBulb, 77.0), Reason::AirTemperaturesContradict);
@@ -585,10 +585,22 @@ fn show() {
         let finding = build.finding();
         std::println!("{name}: {:?} {:?} {:?}", finding.charge, finding.reason, finding.conclusion);
         for one in finding.hypotheses.iter().take(6) {
-            std::println!("    {:.3} {:?}", one.probability, one.causes.iter().map(|c| c.name()).collect::<std::vec::Vec<_>>());
+            std::println!(
+                "    {:.3} {:?}",
+                one.probability,
+                one.causes.iter().map(|c| c.name()).collect::<std::vec::Vec<_>>()
+            );
         }
         for (name, one) in finding.features.iter() {
-            std::println!("      {} {:.2}±{:.2} exp {:.2}±{:.2} {:?}", name.name(), one.value, one.standard_uncertainty, one.expected, one.expected_uncertainty, one.source);
+            std::println!(
+                "      {} {:.2}±{:.2} exp {:.2}±{:.2} {:?}",
+                name.name(),
+                one.value,
+                one.standard_uncertainty,
+                one.expected,
+                one.expected_uncertainty,
+                one.source
+            );
         }
     };
     show("orifice", &orifice());

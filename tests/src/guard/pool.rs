@@ -30,5 +30,6 @@ pub fn any_row() -> impl Strategy<Value = Row> {
 
 /// Which fields are kept, each with a chance drawn for all: from nearly none to all of them.
 pub fn any_fields() -> impl Strategy<Value = Vec<bool>> {
-    (0.2..1.3_f64).prop_flat_map(|chance| prop::collection::vec(prop::bool::weighted(chance.min(1.0)), Field::ALL.len()))
+    (0.2..1.3_f64)
+        .prop_flat_map(|chance| prop::collection::vec(prop::bool::weighted(chance.min(1.0)), Field::ALL.len()))
 }

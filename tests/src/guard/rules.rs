@@ -1,7 +1,8 @@
 //! What holds of every finding, told by the reading itself and not by the rules that made the finding.
 
 use satline::diagnosis::{
-    Advice, Cause, Caution, Charge, ChargeStatus, ConclusionReason, Finding, PreconditionStatus, ValueBound, ValueName,
+    Advice, Cause, Caution, Charge, ChargeStatus, ConclusionReason, Finding, NeededFor, PreconditionStatus, Reason,
+    ValueBound, ValueName,
 };
 use satline::quantity::{Atmosphere, KELVIN_PER_FAHRENHEIT};
 use satline::reading::{Compressor, Metering, Mode, Operation, Reading, RefrigerantCondition, Stage};
@@ -128,10 +129,8 @@ fn adding(violated: &mut Violated, reading: &Reading, finding: &Finding) {
     );
     violated.when(reading.refrigerant.is_none(), "adds a refrigerant that nobody named");
     let condition = reading.refrigerant_condition;
-    violated.when(
-        condition.is_some_and(|one| one != RefrigerantCondition::AsLabelled),
-        "adds to a refrigerant in doubt",
-    );
+    violated
+        .when(condition.is_some_and(|one| one != RefrigerantCondition::AsLabelled), "adds to a refrigerant in doubt");
     violated.when(signs.over_freezing.is_none_or(|one| one < 0.0), "adds to a coil below freezing");
     violated.when(
         reading.operation.is_some_and(|one| one != Operation::Steady),
@@ -200,7 +199,8 @@ fn said(violated: &mut Violated, reading: &Reading, finding: &Finding) {
             violated.when(tells, "says add without the advice to");
         }
         if let Some(protocol) = body.lines().find(|line| line.contains("regional): remove refrigerant")) {
-            violated.when(!protocol.contains("into a recovery cylinder"), "the protocol removes without saying into what");
+            violated
+                .when(!protocol.contains("into a recovery cylinder"), "the protocol removes without saying into what");
         }
         let burns = finding.cautions.contains(Caution::FlammableLeak);
         let says = first.starts_with("  First: ") && first.contains("ventilate") && first.contains("ignition");
@@ -261,8 +261,12 @@ fn verdicts(violated: &mut Violated, reading: &Reading, finding: &Finding) {
         );
     }
     // What is missing or contradicts is said.
+    let missing = finding.missing.iter().any(|missing| missing.needed_for == NeededFor::Verdict);
+    violated
+        .when(finding.reason == Reason::MissingMeasurement && !missing, "something is missing, and nobody says what");
     let missed = finding.preconditions.iter().any(|one| one.status == PreconditionStatus::NotMet);
-    let reasoned = finding.preconditions.iter().all(|one| (one.status == PreconditionStatus::NotMet) == one.reason.is_some());
+    let reasoned =
+        finding.preconditions.iter().all(|one| (one.status == PreconditionStatus::NotMet) == one.reason.is_some());
     violated.when(!reasoned, "a precondition missed without a reason");
     if finding.hypotheses.is_empty() {
         let said = match finding.conclusion.reason {
