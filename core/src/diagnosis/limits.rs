@@ -72,6 +72,8 @@ pub(super) const VALVE_DROP_SHARE: f64 = 0.08;
 pub(super) const WET_BULB_DEPRESSION_HIGHEST_K: f64 = 16.0;
 /// Highest return dry bulb while charging, °F (RA3.2): above, the house is still being pulled down.
 pub(super) const HIGHEST_RETURN_F: f64 = 80.0;
+/// Superheat below which nothing is added, °F: near zero, whatever else is likely (common practice).
+pub(super) const SUPERHEAT_NEAR_ZERO_F: f64 = 2.0;
 /// By how much a weighed charge may exceed the expected one and more still be added, as a share (common practice).
 pub(super) const WEIGHED_OVER_EXPECTED: f64 = 0.03;
 /// Probability of too little or too much refrigerant from which the charge may be called so.
