@@ -145,6 +145,10 @@ impl Hypotheses {
         self.count == 0
     }
 
+    pub(crate) const fn clear(&mut self) {
+        *self = Self::NONE;
+    }
+
     pub(crate) fn push(&mut self, hypothesis: Hypothesis) {
         if let Some(place) = self.items.get_mut(self.count) {
             *place = hypothesis;

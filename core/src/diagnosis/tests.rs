@@ -585,10 +585,22 @@ fn show() {
         let finding = build.finding();
         std::println!("{name}: {:?} {:?} {:?}", finding.charge, finding.reason, finding.conclusion);
         for one in finding.hypotheses.iter().take(6) {
-            std::println!("    {:.3} {:?}", one.probability, one.causes.iter().map(|c| c.name()).collect::<std::vec::Vec<_>>());
+            std::println!(
+                "    {:.3} {:?}",
+                one.probability,
+                one.causes.iter().map(|c| c.name()).collect::<std::vec::Vec<_>>()
+            );
         }
         for (name, one) in finding.features.iter() {
-            std::println!("      {} {:.2}±{:.2} exp {:.2}±{:.2} {:?}", name.name(), one.value, one.standard_uncertainty, one.expected, one.expected_uncertainty, one.source);
+            std::println!(
+                "      {} {:.2}±{:.2} exp {:.2}±{:.2} {:?}",
+                name.name(),
+                one.value,
+                one.standard_uncertainty,
+                one.expected,
+                one.expected_uncertainty,
+                one.source
+            );
         }
     };
     show("orifice", &orifice());
@@ -599,4 +611,25 @@ fn show() {
     show("valve", &valve());
     show("valve low", &valve().subcooling(&R410A, 2.0));
     show("valve high", &valve().subcooling(&R410A, 18.0));
+}
+
+/// Nothing of a finding that stood there before shows through: each demo reading over each other one's finding.
+#[test]
+fn a_finding_written_over_another_is_as_a_fresh_one() {
+    let readings = [
+        Reading::default(),
+        orifice().0,
+        valve().0,
+        Reading { mode: Some(Mode::Heating), ..valve().0 },
+        valve().without(Field::LiquidPressure).0,
+    ];
+    for first in &readings {
+        for second in &readings {
+            let mut finding = diagnose(first);
+            let (options, mut diagnosis) = (Options::default(), Diagnosis::begin(first, &Options::default()));
+            diagnosis.begin_anew(second, &options);
+            diagnosis.finish_onto(&mut finding, second, &options);
+            assert_eq!(finding, diagnose(second));
+        }
+    }
 }
