@@ -91,12 +91,12 @@ impl Measured {
         for (channel, found) in pressures {
             measured.put(channel, found.map(|(kelvin, _)| kelvin));
         }
-        for (channel, field, indoors) in CLAMPED {
+        for (channel, field, indoors) in CLAMPED.iter().copied() {
             let air = f64::from(around.kelvin[usize::from(indoors)]);
             let unclamped = |shown: f64| (shown - f64::from(CLAMP.0) * air) / (1.0 - f64::from(CLAMP.0));
             measured.put(channel, reading.get(field).map(unclamped));
         }
-        for (channel, field) in AIR {
+        for (channel, field) in AIR.iter().copied() {
             measured.put(channel, reading.get(field));
         }
         // Each by its own way to the air.
@@ -125,7 +125,7 @@ fn sloped<T: SiQuantity, E>(pressure: Pressure, at: impl Fn(Pressure) -> Result<
 }
 
 /// Probes strapped to a line: channel, field, and whether the air around is that indoors.
-const CLAMPED: [(usize, Field, bool); 5] = [
+static CLAMPED: [(usize, Field, bool); 5] = [
     (SUCTION_LINE, Field::SuctionLineTemperature, false),
     (LIQUID_LINE, Field::LiquidLineTemperature, false),
     (DISCHARGE, Field::DischargeLineTemperature, false),
@@ -133,7 +133,7 @@ const CLAMPED: [(usize, Field, bool); 5] = [
     (COIL_OUTLET, Field::CoilOutletTemperature, true),
 ];
 /// Probes in air.
-const AIR: [(usize, Field); 3] = [
+static AIR: [(usize, Field); 3] = [
     (SUPPLY, Field::SupplyDryBulb),
     (CONDENSER_AIR, Field::CondenserLeavingDryBulb),
     (SUPPLY_WET, Field::SupplyWetBulb),
@@ -156,11 +156,17 @@ struct Errors<'a> {
     covariance: &'a mut Half,
     /// The groups' numbers, 0 where there is none yet, and the channels that each group's shared error moves.
     groups: [u8; GROUPS],
-    loads: [Vector; GROUPS],
+    loads: &'a mut [Vector; GROUPS],
     reading: &'a Reading,
 }
 
 impl Errors<'_> {
+    /// An error of a field that moves one channel.
+    #[inline(never)]
+    fn add_one(&mut self, field: Field, channel: usize, factor: f32) {
+        self.add(field, Moves::Few(&[(channel, factor)]));
+    }
+
     /// An error of the field, by the channels that it moves: a bias, which its group may share, and what a display rounds.
     #[inline(never)]
     fn add(&mut self, field: Field, moves: Moves) {
@@ -170,7 +176,7 @@ impl Errors<'_> {
         let parts = parts(self.reading, field);
         let group = self.reading.accuracy.get(field as usize).copied().flatten().map_or(0, |one| one.group);
         let bias = parts.bias as f32;
-        let mut groups = self.groups.iter_mut().zip(&mut self.loads);
+        let mut groups = self.groups.iter_mut().zip(self.loads.iter_mut());
         let place = if group == 0 { None } else { groups.find(|(known, _)| **known == group || **known == 0) };
         match (place, moves) {
             (Some((known, vector)), Moves::Few(moves)) => {
@@ -224,12 +230,13 @@ pub(super) fn instruments(
     slopes: &Slopes,
 ) {
     *covariance = Half::ZERO;
-    let mut errors = Errors { covariance, groups: [0; GROUPS], loads: [[0.0; CHANNELS]; GROUPS], reading };
+    let mut loads = [[0.0; CHANNELS]; GROUPS];
+    let mut errors = Errors { covariance, groups: [0; GROUPS], loads: &mut loads, reading };
     let [low, high, discharge] = measured.by_pressure;
-    errors.add(Field::SuctionPressure, Moves::Few(&[(EVAPORATING, low)]));
-    errors.add(Field::LiquidPressure, Moves::Few(&[(CONDENSING, high)]));
-    errors.add(Field::DischargePressure, Moves::Few(&[(DISCHARGE_CONDENSING, discharge)]));
-    for (channel, field, indoors) in CLAMPED {
+    errors.add_one(Field::SuctionPressure, EVAPORATING, low);
+    errors.add_one(Field::LiquidPressure, CONDENSING, high);
+    errors.add_one(Field::DischargePressure, DISCHARGE_CONDENSING, discharge);
+    for (channel, field, indoors) in CLAMPED.iter().copied() {
         let to_air = around.kelvin[usize::from(indoors)] - measured.value.get(channel).copied().unwrap_or(0.0);
         // The liquid line's probe is one end of the line's drop.
         let ends = [(channel, 1.0), (LINE_DROP, 1.0)];
@@ -239,16 +246,16 @@ pub(super) fn instruments(
             errors.add_own(CLAMP.1 * to_air, Moves::Few(&[(channel, 1.0)]));
         }
     }
-    errors.add(Field::MeteringInletTemperature, Moves::Few(&[(LINE_DROP, -1.0)]));
+    errors.add_one(Field::MeteringInletTemperature, LINE_DROP, -1.0);
     // Two places in different air, with the same clamp or another.
     errors.add_own(0.1, Moves::Few(&[(LINE_DROP, 1.0)]));
-    for (channel, field) in AIR {
-        errors.add(field, Moves::Few(&[(channel, 1.0)]));
+    for (channel, field) in AIR.iter().copied() {
+        errors.add_one(field, channel, 1.0);
     }
     let shares = [(POWER, Field::CompressorPower), (AIRFLOW, Field::AirflowOverCoil), (CHARGE, Field::WeighedCharge)];
     for (channel, field) in shares {
         let percent = reading.get(field).map_or(0.0, |value| (100.0 / value.max(1e-9)) as f32);
-        errors.add(field, Moves::Few(&[(channel, percent)]));
+        errors.add_one(field, channel, percent);
     }
     errors.add_own(EXPECTED_CHARGE, Moves::Few(&[(CHARGE, 1.0)]));
     let fields = [Field::OutdoorDryBulb, Field::ReturnDryBulb, Field::ReturnWetBulb];
@@ -256,7 +263,7 @@ pub(super) fn instruments(
         errors.add(field, Moves::Against(slopes));
         errors.add_own(unknown, Moves::Against(slopes));
     }
-    for (group, vector) in errors.groups.iter().zip(&errors.loads) {
+    for (group, vector) in errors.groups.iter().zip(errors.loads.iter()) {
         if *group != 0 {
             errors.covariance.add_outer(vector);
         }
