@@ -10,7 +10,7 @@ use crate::handle::{Refrigerant, curves};
 use crate::reading::Reading;
 use core::mem::MaybeUninit;
 use satline::charge::Protocol;
-use satline::diagnosis::{self, Options, Priors};
+use satline::diagnosis::{self, Diagnosis, Options, Priors};
 use satline::saturation::SaturationCurves;
 
 /// How many 8-byte words a diagnosis works in, besides those of its baseline.
@@ -18,12 +18,14 @@ pub const SATLINE_DIAGNOSIS_WORDS: usize = 832;
 /// How many 8-byte words more it needs for each baseline reading.
 pub const SATLINE_BASELINE_WORDS: usize = 320;
 
-/// Words of the work that hold the reading and, behind it, the finding.
+/// Words of the work that hold the reading, behind it the weighing, and behind that the finding.
 const READING_WORDS: usize = SATLINE_BASELINE_WORDS;
-const FINDING_WORDS: usize = SATLINE_DIAGNOSIS_WORDS - READING_WORDS;
+const WEIGHING_WORDS: usize = 192;
+const FINDING_WORDS: usize = SATLINE_DIAGNOSIS_WORDS - READING_WORDS - WEIGHING_WORDS;
 
 // What is kept in the work must fit, and words are aligned for it.
 const _: () = assert!(size_of::<satline::Reading>() <= 8 * READING_WORDS && align_of::<satline::Reading>() <= 8);
+const _: () = assert!(size_of::<Diagnosis>() <= 8 * WEIGHING_WORDS && align_of::<Diagnosis>() <= 8);
 const _: () = assert!(size_of::<diagnosis::Finding>() <= 8 * FINDING_WORDS && align_of::<diagnosis::Finding>() <= 8);
 
 /// All that was given, its references seen to, not yet converted.
@@ -40,6 +42,7 @@ struct Question<'a> {
 /// What a diagnosis works in.
 struct Work<'a> {
     reading: &'a mut MaybeUninit<satline::Reading>,
+    diagnosis: &'a mut MaybeUninit<Diagnosis>,
     finding: &'a mut MaybeUninit<diagnosis::Finding>,
     baseline: &'a mut [MaybeUninit<satline::Reading>],
 }
@@ -79,7 +82,8 @@ impl<'a> Work<'a> {
         Ok(Some(unsafe {
             Self {
                 reading: &mut *options.work.cast(),
-                finding: &mut *options.work.add(READING_WORDS).cast(),
+                diagnosis: &mut *options.work.add(READING_WORDS).cast(),
+                finding: &mut *options.work.add(READING_WORDS + WEIGHING_WORDS).cast(),
                 baseline: core::slice::from_raw_parts_mut(options.work.add(SATLINE_DIAGNOSIS_WORDS).cast(), baseline),
             }
         }))
@@ -87,7 +91,7 @@ impl<'a> Work<'a> {
 
     /// Judges a reading; a baseline beyond the places for it is not looked at.
     fn judge(self, question: &Question) -> Answer<&'a diagnosis::Finding> {
-        let Self { reading, finding, baseline } = self;
+        let Self { reading, diagnosis, finding, baseline } = self;
         let reading = convert(reading, question.curves, question.reading, question.accuracies)?;
         let mut converted = 0;
         for (place, reading) in baseline.iter_mut().zip(question.baseline) {
@@ -97,7 +101,13 @@ impl<'a> Work<'a> {
         // SAFETY: so many of the first have just been written.
         let baseline = unsafe { core::slice::from_raw_parts(baseline.as_ptr().cast(), converted) };
         let options = Options { protocol: question.protocol, baseline, priors: question.priors };
-        Ok(finding.write(diagnosis::diagnose_with(reading, &options)))
+        // Each in its place from the beginning: one returned would stand on the stack first.
+        let diagnosis = diagnosis.write(Diagnosis::NOTHING);
+        diagnosis.begin_anew(reading, &options);
+        while !diagnosis.step() {}
+        let finding = finding.write(diagnosis::Finding::nothing());
+        diagnosis.finish_onto(finding, reading, &options);
+        Ok(finding)
     }
 }
 
@@ -112,8 +122,10 @@ fn tell(found: &diagnosis::Finding, finding: &mut Finding, evidence: Option<&mut
 /// Judges with its own frame to work in. Not inlined, so that only who asks for it pays for the frame.
 #[inline(never)]
 fn judge_on_stack(question: &Question, finding: &mut Finding, evidence: Option<&mut Evidence>) -> Answer<()> {
-    let (mut own_reading, mut own_finding) = (MaybeUninit::uninit(), MaybeUninit::uninit());
-    let work = Work { reading: &mut own_reading, finding: &mut own_finding, baseline: &mut [] };
+    let (mut own_reading, mut own_diagnosis, mut own_finding) =
+        (MaybeUninit::uninit(), MaybeUninit::uninit(), MaybeUninit::uninit());
+    let (reading, diagnosis, own_finding) = (&mut own_reading, &mut own_diagnosis, &mut own_finding);
+    let work = Work { reading, diagnosis, finding: own_finding, baseline: &mut [] };
     tell(work.judge(question)?, finding, evidence);
     Ok(())
 }

@@ -196,7 +196,13 @@ pub unsafe extern "C" fn satline_diagnose(
         let (curves, reading, finding) = unsafe { (curves(refrigerant)?, given(reading)?, known(finding)?) };
         let mut given = satline::Reading { refrigerant: Some(curves), ..satline::Reading::default() };
         reading.fill(&mut given)?;
-        finding.fill(&diagnosis::diagnose(&given));
+        let options = diagnosis::Options::default();
+        let mut diagnosis = diagnosis::Diagnosis::NOTHING;
+        diagnosis.begin_anew(&given, &options);
+        while !diagnosis.step() {}
+        let mut found = diagnosis::Finding::nothing();
+        diagnosis.finish_onto(&mut found, &given, &options);
+        finding.fill(&found);
         Ok(())
     };
     diagnose().err().unwrap_or(SATLINE_STATUS_OK)

@@ -145,6 +145,10 @@ impl Hypotheses {
         self.count == 0
     }
 
+    pub(crate) const fn clear(&mut self) {
+        *self = Self::NONE;
+    }
+
     /// Adds to the probability of a set of causes.
     pub(crate) fn add(&mut self, causes: CauseSet, probability: f64) {
         match self.items.iter_mut().take(self.count).find(|one| one.causes == causes) {

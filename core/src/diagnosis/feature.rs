@@ -105,6 +105,10 @@ impl Features {
         FeatureName::ALL.iter().filter_map(|name| Some((*name, self.get(*name)?)))
     }
 
+    pub(crate) const fn clear(&mut self) {
+        *self = Self::NONE;
+    }
+
     pub(crate) fn put(&mut self, name: FeatureName, feature: Feature) {
         if let Some(place) = self.items.get_mut((name.number() as usize).wrapping_sub(1)) {
             *place = Some(feature);

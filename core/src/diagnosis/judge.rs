@@ -4,13 +4,14 @@
 //! weighed here; a wrong "correct" harms as a wrong "add" does, so what another fault could imitate is not judged.
 
 use super::airflow::{Airflow, airflow};
-use super::cause::ConclusionReason;
+use super::cause::{Conclusion, ConclusionReason};
 use super::finding::{
-    Advice, Charge, ChargeStatus, FieldName, Finding, Missing, NeededFor, NextCheck, Reason, Value, ValueBound,
+    Advice, Charge, ChargeStatus, FieldName, Finding, Missing, NeededFor, NextCheck, Reason, Value, ValueBound, Values,
 };
 use super::limits::*;
 use super::options::Options;
 use super::plausible;
+use super::precondition::Preconditions;
 use super::preconditions::allow_weighing;
 use super::values::{Computed, compute};
 use super::weigh::{Evidence, Weighing};
@@ -62,67 +63,119 @@ pub fn diagnose_with(reading: &Reading, options: &Options) -> Finding {
 /// }
 /// assert_eq!(diagnosis.finish(&reading, &options), diagnose_with(&reading, &options));
 /// ```
+///
+/// On a small board, where the stack has no room for it, it stands in a place of its own and is begun there, and so does
+/// the finding:
+///
+/// ```
+/// use satline::Reading;
+/// use satline::diagnosis::{Diagnosis, Finding, Options, diagnose};
+/// let (reading, options) = (Reading::default(), Options::default());
+/// let (mut diagnosis, mut finding) = (Diagnosis::NOTHING, Finding::nothing());
+/// diagnosis.begin_anew(&reading, &options);
+/// while !diagnosis.step() {}
+/// diagnosis.finish_onto(&mut finding, &reading, &options);
+/// assert_eq!(finding, diagnose(&reading));
+/// ```
 #[derive(Debug, Clone, Copy)]
 pub struct Diagnosis {
-    weighing: Option<Weighing>,
+    weighing: Weighing,
     allowed: bool,
+    weighs: bool,
 }
 
 impl Diagnosis {
+    /// One that was not begun: a place for [`Diagnosis::begin_anew`].
+    pub const NOTHING: Self = Self { weighing: Weighing::NONE, allowed: false, weighs: false };
+
     /// Looks at the preconditions, and begins to weigh causes where they allow it.
     #[must_use]
     pub fn begin(reading: &Reading, options: &Options) -> Self {
-        let computed = computed(reading);
-        let allowed = allow_weighing(&Judge::of(reading, &computed).preconditions());
-        let weighing = if allowed { Weighing::begin(reading, options.baseline) } else { None };
-        Self { weighing, allowed }
+        let mut diagnosis = Self::NOTHING;
+        diagnosis.begin_anew(reading, options);
+        diagnosis
+    }
+
+    /// As [`Diagnosis::begin`], in its place, whatever it was before.
+    pub fn begin_anew(&mut self, reading: &Reading, options: &Options) {
+        self.allowed = weighing_allowed(reading);
+        self.weighs = self.allowed && self.weighing.begin(reading, options.baseline);
     }
 
     /// Weighs a few more hypotheses; true once all are weighed. Steps beyond that change nothing.
     pub fn step(&mut self) -> bool {
-        self.weighing.as_mut().is_none_or(Weighing::step)
+        !self.weighs || self.weighing.step()
     }
 
     /// The finding. Hypotheses that are not weighed yet are weighed now.
     #[must_use]
     pub fn finish(&self, reading: &Reading, options: &Options) -> Finding {
-        let evidence = self.weighing.as_ref().map(|weighing| weighing.finish(reading, &options.priors));
-        let computed = computed(reading);
+        let mut finding = Finding::nothing();
+        self.finish_onto(&mut finding, reading, options);
+        finding
+    }
+
+    /// As [`Diagnosis::finish`], over a finding that stands already, whatever is in it.
+    pub fn finish_onto(&self, finding: &mut Finding, reading: &Reading, options: &Options) {
+        if self.weighs && !self.weighing.is_done() {
+            return self.finish_rest(finding, reading, options);
+        }
+        let Finding { values, missing, preconditions, hypotheses, features, .. } = finding;
+        let evidence = if self.weighs {
+            Some(self.weighing.finish(reading, &options.priors, hypotheses, features))
+        } else {
+            hypotheses.clear();
+            features.clear();
+            None
+        };
+        let computed = computed(reading, values);
         let judge = Judge::of(reading, &computed);
-        let preconditions = judge.preconditions();
-        let mut missing = judge.missing();
-        let rules = judge.charge(&mut missing);
-        let verdict = judge
-            .reconciled(rules, evidence.as_ref(), &preconditions)
-            .unwrap_or_else(|reason| not_judged(reason, evidence.as_ref()));
+        *preconditions = judge.preconditions();
+        *missing = judge.missing();
+        let verdict = judge.verdict(missing, evidence.as_ref(), preconditions);
         let protocol = options.protocol.verdict(reading);
         let cautions = judge.cautions(&verdict, protocol.action, evidence.as_ref());
         let silent =
             if self.allowed { ConclusionReason::TooLittleMeasured } else { ConclusionReason::PreconditionNotMet };
-        let evidence = evidence.unwrap_or(Evidence::none(silent));
-        Finding {
-            charge: verdict.charge,
-            charge_status: verdict.status,
-            reason: verdict.reason,
-            protocol,
-            values: computed.values,
-            missing,
-            next_check: verdict.next_check,
-            advice: verdict.advice,
-            cautions,
-            preconditions,
-            features: evidence.features,
-            hypotheses: evidence.hypotheses,
-            conclusion: evidence.conclusion,
-            fits: evidence.fits,
-            amount: evidence.amount.map(|amount| judge.one_sided(amount)),
-        }
+        let (conclusion, fits, amount) = match evidence {
+            Some(evidence) => {
+                (evidence.conclusion, evidence.fits, evidence.amount.map(|amount| judge.one_sided(amount)))
+            }
+            None => (Conclusion::cannot_tell(silent), true, None),
+        };
+        finding.charge = verdict.charge;
+        finding.charge_status = verdict.status;
+        finding.reason = verdict.reason;
+        finding.protocol = protocol;
+        finding.next_check = verdict.next_check;
+        finding.advice = verdict.advice;
+        finding.cautions = cautions;
+        finding.conclusion = conclusion;
+        finding.fits = fits;
+        finding.amount = amount;
+    }
+
+    /// Not inlined, so that only who finishes early pays for the copy.
+    #[cold]
+    #[inline(never)]
+    fn finish_rest(&self, finding: &mut Finding, reading: &Reading, options: &Options) {
+        let mut all = *self;
+        while !all.step() {}
+        all.finish_onto(finding, reading, options);
     }
 }
 
+/// Whether the preconditions allow to weigh causes. Not inlined: the values are needed again only once all is weighed.
+#[inline(never)]
+fn weighing_allowed(reading: &Reading) -> bool {
+    let mut values = Values::default();
+    let computed = computed(reading, &mut values);
+    allow_weighing(&Judge::of(reading, &computed).preconditions())
+}
+
 /// In heating the two ports change their parts, so no value of cooling is computed.
-fn computed(reading: &Reading) -> Computed {
-    if reading.mode == Some(Mode::Heating) { Computed::nothing() } else { compute(reading) }
+fn computed<'a>(reading: &Reading, values: &'a mut Values) -> Computed<'a> {
+    if reading.mode == Some(Mode::Heating) { Computed::nothing(values) } else { compute(reading, values) }
 }
 
 fn not_judged(reason: Reason, evidence: Option<&Evidence>) -> Verdict {
@@ -186,17 +239,25 @@ fn after(reason: Reason) -> (NextCheck, Advice) {
 
 pub(super) struct Judge<'a> {
     pub(super) reading: &'a Reading,
-    pub(super) computed: &'a Computed,
+    pub(super) computed: &'a Computed<'a>,
     pub(super) airflow: Airflow,
 }
 
 impl<'a> Judge<'a> {
-    fn of(reading: &'a Reading, computed: &'a Computed) -> Self {
-        Self { reading, computed, airflow: airflow(&computed.values) }
+    fn of(reading: &'a Reading, computed: &'a Computed<'a>) -> Self {
+        Self { reading, computed, airflow: airflow(computed.values) }
     }
 }
 
 impl Judge<'_> {
+    /// What the rules say and the evidence allows.
+    #[inline(never)]
+    fn verdict(&self, missing: &mut Missing, evidence: Option<&Evidence>, preconditions: &Preconditions) -> Verdict {
+        let rules = self.charge(missing);
+        self.reconciled(rules, evidence, preconditions).unwrap_or_else(|reason| not_judged(reason, evidence))
+    }
+
+    #[inline(never)]
     fn charge(&self, missing: &mut Missing) -> Result<Verdict, Reason> {
         self.conditions()?;
         let metering = self.reading.metering.ok_or(Reason::MissingMeasurement)?;
@@ -220,7 +281,7 @@ impl Judge<'_> {
 
     /// What forbids a judgement whatever the metering device.
     fn conditions(&self) -> Result<(), Reason> {
-        let (reading, values) = (self.reading, &self.computed.values);
+        let (reading, values) = (self.reading, &*self.computed.values);
         if reading.mode == Some(Mode::Heating) {
             return Err(Reason::HeatingMode);
         }
@@ -264,7 +325,7 @@ impl Judge<'_> {
 
     /// Line temperatures and condensing temperature against their pressures and the air.
     pub(super) fn saturation_fits_the_air(&self) -> Result<(), Reason> {
-        let (reading, values) = (self.reading, &self.computed.values);
+        let (reading, values) = (self.reading, &*self.computed.values);
         let below = |value: Option<Value>, allowance: f64| {
             value.is_some_and(|value| value.value < -(allowance + CONTRADICTION_STANDARDS * value.standard_uncertainty))
         };

@@ -38,6 +38,7 @@ mod heating;
 mod judge;
 mod limits;
 mod missing;
+mod nothing;
 mod options;
 mod plausible;
 mod precondition;

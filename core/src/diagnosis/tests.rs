@@ -604,3 +604,24 @@ proptest! {
         prop_assert_eq!(finding.protocol.action == Action::NoValidTest, finding.protocol.reason.is_some());
     }
 }
+
+/// Nothing of a finding that stood there before shows through: each demo reading over each other one's finding.
+#[test]
+fn a_finding_written_over_another_is_as_a_fresh_one() {
+    let readings = [
+        Reading::default(),
+        orifice().0,
+        valve().0,
+        Reading { mode: Some(Mode::Heating), ..valve().0 },
+        valve().without(Field::LiquidPressure).0,
+    ];
+    for first in &readings {
+        for second in &readings {
+            let mut finding = diagnose(first);
+            let (options, mut diagnosis) = (Options::default(), Diagnosis::begin(first, &Options::default()));
+            diagnosis.begin_anew(second, &options);
+            diagnosis.finish_onto(&mut finding, second, &options);
+            assert_eq!(finding, diagnose(second));
+        }
+    }
+}

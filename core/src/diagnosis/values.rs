@@ -10,8 +10,8 @@ use crate::saturation::SaturationCurves;
 use crate::uncertain::root_of_squares;
 
 /// The values, and what was learnt on the way.
-pub(super) struct Computed {
-    pub values: Values,
+pub(super) struct Computed<'a> {
+    pub values: &'a mut Values,
     /// A pressure lies outside the refrigerant's curve.
     pub outside_curve: bool,
     /// The high side comes from a discharge pressure because no liquid pressure was given.
@@ -24,10 +24,12 @@ pub(super) struct Computed {
     pub high_side_glide: f64,
 }
 
-impl Computed {
-    pub(super) fn nothing() -> Self {
+impl<'a> Computed<'a> {
+    /// Without any value: those that stand there are emptied.
+    pub(super) fn nothing(values: &'a mut Values) -> Self {
+        *values = Values::default();
         Self {
-            values: Values::default(),
+            values,
             outside_curve: false,
             from_discharge: false,
             no_target: None,
@@ -66,13 +68,14 @@ impl Value {
 }
 
 /// Computes what the fields allow. Expects a reading taken in cooling.
-pub(super) fn compute(reading: &Reading) -> Computed {
-    let mut computed = Computed::nothing();
+#[inline(never)]
+pub(super) fn compute<'a>(reading: &Reading, values: &'a mut Values) -> Computed<'a> {
+    let mut computed = Computed::nothing(values);
     target_superheat(reading, &mut computed);
     suction_side(reading, &mut computed);
     high_side(reading, &mut computed);
-    compressor(reading, &mut computed.values);
-    air_side(reading, &mut computed.values);
+    compressor(reading, computed.values);
+    air_side(reading, computed.values);
     computed
 }
 

@@ -65,8 +65,11 @@ pub(super) struct Signature {
 }
 
 impl Signature {
+    /// The tables of units with a valve.
+    pub(super) const VALVE: &'static Self = &table::VALVE;
+
     /// The tables of units with a valve or with a fixed orifice.
     pub(super) fn of(valve: bool) -> &'static Self {
-        if valve { &table::VALVE } else { &table::ORIFICE }
+        if valve { Self::VALVE } else { &table::ORIFICE }
     }
 }

@@ -61,6 +61,8 @@ pub(super) struct Measured {
 }
 
 impl Measured {
+    pub(super) const NONE: Self = Self { value: [0.0; CHANNELS], present: [false; CHANNELS], by_pressure: [0.0; 3] };
+
     pub(super) fn count(&self) -> usize {
         self.present.iter().filter(|one| **one).count()
     }
@@ -75,8 +77,9 @@ impl Measured {
     }
 
     /// The channels of a reading. A pressure outside the refrigerant's curve gives none.
+    #[inline(never)]
     pub(super) fn of(reading: &Reading, curves: &SaturationCurves, around: &Around) -> Self {
-        let mut measured = Self { value: [0.0; CHANNELS], present: [false; CHANNELS], by_pressure: [0.0; 3] };
+        let mut measured = Self::NONE;
         let low = reading.suction_pressure.and_then(|pressure| sloped(pressure, |p| curves.dew_temperature(p)));
         let high = |pressure: Option<Pressure>| pressure.and_then(|one| sloped(one, |p| curves.bubble_temperature(p)));
         let pressures = [
@@ -88,12 +91,12 @@ impl Measured {
         for (channel, found) in pressures {
             measured.put(channel, found.map(|(kelvin, _)| kelvin));
         }
-        for (channel, field, indoors) in CLAMPED {
+        for (channel, field, indoors) in CLAMPED.iter().copied() {
             let air = f64::from(around.kelvin[usize::from(indoors)]);
             let unclamped = |shown: f64| (shown - f64::from(CLAMP.0) * air) / (1.0 - f64::from(CLAMP.0));
             measured.put(channel, reading.get(field).map(unclamped));
         }
-        for (channel, field) in AIR {
+        for (channel, field) in AIR.iter().copied() {
             measured.put(channel, reading.get(field));
         }
         // Each by its own way to the air.
@@ -122,7 +125,7 @@ fn sloped<T: SiQuantity, E>(pressure: Pressure, at: impl Fn(Pressure) -> Result<
 }
 
 /// Probes strapped to a line: channel, field, and whether the air around is that indoors.
-const CLAMPED: [(usize, Field, bool); 5] = [
+static CLAMPED: [(usize, Field, bool); 5] = [
     (SUCTION_LINE, Field::SuctionLineTemperature, false),
     (LIQUID_LINE, Field::LiquidLineTemperature, false),
     (DISCHARGE, Field::DischargeLineTemperature, false),
@@ -130,7 +133,7 @@ const CLAMPED: [(usize, Field, bool); 5] = [
     (COIL_OUTLET, Field::CoilOutletTemperature, true),
 ];
 /// Probes in air.
-const AIR: [(usize, Field); 3] = [
+static AIR: [(usize, Field); 3] = [
     (SUPPLY, Field::SupplyDryBulb),
     (CONDENSER_AIR, Field::CondenserLeavingDryBulb),
     (SUPPLY_WET, Field::SupplyWetBulb),
@@ -139,26 +142,44 @@ const AIR: [(usize, Field); 3] = [
 /// Most groups of instruments that share an error; further ones are taken as if they shared none.
 const GROUPS: usize = 6;
 
+/// What an error moves.
+#[derive(Clone, Copy)]
+enum Moves<'a> {
+    /// A few channels, each by a factor.
+    Few(&'a [(usize, f32)]),
+    /// Every channel, against what an air's error lets expect.
+    Against(&'a Vector),
+}
+
 /// Collects the errors of a reading as a covariance of its channels against what the air lets expect.
 struct Errors<'a> {
-    covariance: Half,
-    groups: [(u8, Vector); GROUPS],
+    covariance: &'a mut Half,
+    /// The groups' numbers, 0 where there is none yet, and the channels that each group's shared error moves.
+    groups: [u8; GROUPS],
+    loads: &'a mut [Vector; GROUPS],
     reading: &'a Reading,
 }
 
 impl Errors<'_> {
+    /// An error of a field that moves one channel.
+    #[inline(never)]
+    fn add_one(&mut self, field: Field, channel: usize, factor: f32) {
+        self.add(field, Moves::Few(&[(channel, factor)]));
+    }
+
     /// An error of the field, by the channels that it moves: a bias, which its group may share, and what a display rounds.
-    fn add(&mut self, field: Field, moves: &[(usize, f32)]) {
+    #[inline(never)]
+    fn add(&mut self, field: Field, moves: Moves) {
         if self.reading.get(field).is_none() {
             return;
         }
         let parts = parts(self.reading, field);
         let group = self.reading.accuracy.get(field as usize).copied().flatten().map_or(0, |one| one.group);
         let bias = parts.bias as f32;
-        let place =
-            if group == 0 { None } else { self.groups.iter_mut().find(|(known, _)| *known == group || *known == 0) };
-        match place {
-            Some((known, vector)) => {
+        let mut groups = self.groups.iter_mut().zip(self.loads.iter_mut());
+        let place = if group == 0 { None } else { groups.find(|(known, _)| **known == group || **known == 0) };
+        match (place, moves) {
+            (Some((known, vector)), Moves::Few(moves)) => {
                 *known = group;
                 for (channel, factor) in moves {
                     if let Some(load) = vector.get_mut(*channel) {
@@ -166,66 +187,85 @@ impl Errors<'_> {
                     }
                 }
             }
-            None => self.add_own(bias, moves),
+            (Some((known, vector)), Moves::Against(slopes)) => {
+                *known = group;
+                vector.iter_mut().zip(slopes).for_each(|(load, slope)| *load += -slope * bias);
+            }
+            (None, moves) => self.add_own(bias, moves),
         }
         self.add_own(parts.resolution as f32, moves);
     }
 
-    fn add_own(&mut self, deviation: f32, moves: &[(usize, f32)]) {
+    #[inline(never)]
+    fn add_own(&mut self, deviation: f32, moves: Moves) {
+        if deviation == 0.0 {
+            return;
+        }
         let variance = deviation * deviation;
-        for (place, (i, left)) in moves.iter().enumerate() {
-            for (j, right) in moves.iter().take(place + 1) {
-                self.covariance.add(*i, *j, left * right * variance);
+        match moves {
+            Moves::Few(moves) => {
+                for (place, (i, left)) in moves.iter().enumerate() {
+                    for (j, right) in moves.iter().take(place + 1) {
+                        self.covariance.add(*i, *j, left * right * variance);
+                    }
+                }
+            }
+            Moves::Against(slopes) => {
+                let mut places = self.covariance.0.iter_mut();
+                for (i, left) in slopes.iter().enumerate() {
+                    slopes.iter().take(i + 1).zip(&mut places).for_each(|(x, place)| *place += left * x * variance);
+                }
             }
         }
     }
 }
 
-/// Every channel, moved against by what an air's error lets expect.
-fn against(slopes: &Vector) -> [(usize, f32); CHANNELS] {
-    core::array::from_fn(|channel| (channel, -slopes.get(channel).copied().unwrap_or(0.0)))
-}
-
-/// The covariance of measured less expected, from the instruments alone.
-pub(super) fn instruments(reading: &Reading, measured: &Measured, around: &Around, slopes: &Slopes) -> Half {
-    let mut errors = Errors { covariance: Half::ZERO, groups: [(0, [0.0; CHANNELS]); GROUPS], reading };
+/// Writes the covariance of measured less expected, from the instruments alone, over a matrix.
+#[inline(never)]
+pub(super) fn instruments(
+    covariance: &mut Half,
+    reading: &Reading,
+    measured: &Measured,
+    around: &Around,
+    slopes: &Slopes,
+) {
+    *covariance = Half::ZERO;
+    let mut loads = [[0.0; CHANNELS]; GROUPS];
+    let mut errors = Errors { covariance, groups: [0; GROUPS], loads: &mut loads, reading };
     let [low, high, discharge] = measured.by_pressure;
-    errors.add(Field::SuctionPressure, &[(EVAPORATING, low)]);
-    errors.add(Field::LiquidPressure, &[(CONDENSING, high)]);
-    errors.add(Field::DischargePressure, &[(DISCHARGE_CONDENSING, discharge)]);
-    for (channel, field, indoors) in CLAMPED {
+    errors.add_one(Field::SuctionPressure, EVAPORATING, low);
+    errors.add_one(Field::LiquidPressure, CONDENSING, high);
+    errors.add_one(Field::DischargePressure, DISCHARGE_CONDENSING, discharge);
+    for (channel, field, indoors) in CLAMPED.iter().copied() {
         let to_air = around.kelvin[usize::from(indoors)] - measured.value.get(channel).copied().unwrap_or(0.0);
-        if field == Field::LiquidLineTemperature {
-            errors.add(field, &[(channel, 1.0), (LINE_DROP, 1.0)]);
-        } else {
-            errors.add(field, &[(channel, 1.0)]);
-        }
+        // The liquid line's probe is one end of the line's drop.
+        let ends = [(channel, 1.0), (LINE_DROP, 1.0)];
+        let moved = if field == Field::LiquidLineTemperature { 2 } else { 1 };
+        errors.add(field, Moves::Few(ends.get(..moved).unwrap_or(&[])));
         if reading.get(field).is_some() {
-            errors.add_own(CLAMP.1 * to_air, &[(channel, 1.0)]);
+            errors.add_own(CLAMP.1 * to_air, Moves::Few(&[(channel, 1.0)]));
         }
     }
-    errors.add(Field::MeteringInletTemperature, &[(LINE_DROP, -1.0)]);
+    errors.add_one(Field::MeteringInletTemperature, LINE_DROP, -1.0);
     // Two places in different air, with the same clamp or another.
-    errors.add_own(0.1, &[(LINE_DROP, 1.0)]);
-    for (channel, field) in AIR {
-        errors.add(field, &[(channel, 1.0)]);
+    errors.add_own(0.1, Moves::Few(&[(LINE_DROP, 1.0)]));
+    for (channel, field) in AIR.iter().copied() {
+        errors.add_one(field, channel, 1.0);
     }
-    let percent = |field| reading.get(field).map_or(0.0, |value| (100.0 / value.max(1e-9)) as f32);
-    errors.add(Field::CompressorPower, &[(POWER, percent(Field::CompressorPower))]);
-    errors.add(Field::AirflowOverCoil, &[(AIRFLOW, percent(Field::AirflowOverCoil))]);
-    errors.add(Field::WeighedCharge, &[(CHARGE, percent(Field::WeighedCharge))]);
-    errors.add_own(EXPECTED_CHARGE, &[(CHARGE, 1.0)]);
+    let shares = [(POWER, Field::CompressorPower), (AIRFLOW, Field::AirflowOverCoil), (CHARGE, Field::WeighedCharge)];
+    for (channel, field) in shares {
+        let percent = reading.get(field).map_or(0.0, |value| (100.0 / value.max(1e-9)) as f32);
+        errors.add_one(field, channel, percent);
+    }
+    errors.add_own(EXPECTED_CHARGE, Moves::Few(&[(CHARGE, 1.0)]));
     let fields = [Field::OutdoorDryBulb, Field::ReturnDryBulb, Field::ReturnWetBulb];
     for ((field, slopes), unknown) in fields.into_iter().zip(&slopes.0).zip(around.unknown) {
-        let moves = against(slopes);
-        errors.add(field, &moves);
-        errors.add_own(unknown, &moves);
+        errors.add(field, Moves::Against(slopes));
+        errors.add_own(unknown, Moves::Against(slopes));
     }
-    let groups = errors.groups;
-    for (group, vector) in &groups {
+    for (group, vector) in errors.groups.iter().zip(errors.loads.iter()) {
         if *group != 0 {
             errors.covariance.add_outer(vector);
         }
     }
-    errors.covariance
 }

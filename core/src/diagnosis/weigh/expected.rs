@@ -10,7 +10,6 @@ use crate::charge::sloped_superheat;
 use crate::diagnosis::feature::Source;
 use crate::diagnosis::signature::{KNOWN, Signature};
 use crate::reading::{Metering, Mode, Reading};
-use crate::saturation::SaturationCurves;
 
 /// How the expected channels move with outdoor dry bulb, return dry bulb and return wet bulb, by K.
 pub(super) struct Slopes(pub [Vector; 3]);
@@ -37,6 +36,7 @@ fn combined<const N: usize>(factors: &[f32; N], rows: &[[f32; crate::diagnosis::
 }
 
 /// The mean of healthy units of the class in some air.
+#[inline(never)]
 fn of_class(signature: &Signature, offset: Option<usize>, air: &[f32; 3]) -> Vector {
     let mut mean = combined(&regressors(air).0, &signature.healthy);
     if let Some(offsets) = offset.and_then(|place| signature.offsets.get(place)) {
@@ -62,36 +62,32 @@ pub(super) struct Expected {
     pub from_baseline: [bool; CHANNELS],
 }
 
-/// What is known of the kind of unit: the tables, the refrigerant's place in them, and its curves.
+/// What is known of the kind of unit: the tables, and the refrigerant's place in them.
 #[derive(Debug, Clone, Copy)]
 pub(super) struct Kind {
     pub signature: &'static Signature,
     pub offset: Option<usize>,
-    pub curves: &'static SaturationCurves,
     pub valve: bool,
 }
 
 impl Kind {
     pub(super) fn of(reading: &Reading) -> Option<Self> {
-        let curves = reading.refrigerant?;
+        let name = reading.refrigerant?.designation();
         let valve = reading.metering? != Metering::FixedOrifice;
-        let name = curves.designation();
         let offset = KNOWN.iter().position(|known| *known == name);
-        Some(Self { signature: Signature::of(valve), offset, curves, valve })
+        Some(Self { signature: Signature::of(valve), offset, valve })
     }
 
+    #[inline(never)]
     pub(super) fn slopes(&self, around: &Around) -> Slopes {
         let [outdoor, dry, wet] = regressors(&around.kelvin).1;
         Slopes([outdoor, dry, wet].map(|factors| combined(&factors, &self.signature.healthy)))
     }
 
-    /// Covariance from day to day.
-    pub(super) fn within(&self) -> Half {
-        tabled(&self.signature.within, WITHIN)
-    }
-
-    fn between(&self) -> Half {
-        let mut covariance = tabled(&self.signature.between, BETWEEN);
+    /// Covariance between units, written over a matrix.
+    fn put_between(&self, covariance: &mut Half) {
+        *covariance = Half::ZERO;
+        covariance.add_table(&self.signature.between, BETWEEN);
         // A refrigerant that the tables do not hold may lie anywhere among those that they do.
         if self.offset.is_none() {
             for offsets in &self.signature.offsets {
@@ -100,146 +96,114 @@ impl Kind {
                 covariance.add_scaled_outer(&vector, 1.0 / 3.0);
             }
         }
-        covariance
     }
 }
 
-fn tabled(half: &[f32], factor: f32) -> Half {
-    let mut matrix = Half::ZERO;
-    matrix.0.iter_mut().zip(half).for_each(|(place, x)| *place = factor * x);
-    matrix
+/// One channel less another, if there is another.
+pub(super) fn difference(vector: &Vector, plus: usize, minus: Option<usize>) -> f32 {
+    at(vector, plus) - minus.map_or(0.0, |minus| at(vector, minus))
 }
 
 impl Expected {
-    /// Of a reading's unit, with what is known of it besides.
-    pub(super) fn of(kind: &Kind, reading: &Reading, around: &Around, baseline: &[Reading]) -> Self {
-        let mut expected = Self {
-            mean: of_class(kind.signature, kind.offset, &around.kelvin),
-            unit: kind.between(),
-            superheat: Source::Class,
-            subcooling: Source::Class,
-            approach: Source::Class,
-            from_baseline: [false; CHANNELS],
-        };
-        expected.by_targets(kind, reading, around);
-        expected.by_baseline(kind, reading, around, baseline);
-        expected
+    pub(super) const NONE: Self = Self {
+        mean: [0.0; CHANNELS],
+        unit: Half::ZERO,
+        superheat: Source::Class,
+        subcooling: Source::Class,
+        approach: Source::Class,
+        from_baseline: [false; CHANNELS],
+    };
+
+    /// Writes what is expected of a reading's unit, with what is known of it besides, over nothing.
+    pub(super) fn put(&mut self, kind: &Kind, reading: &Reading, around: &Around, baseline: &[Reading]) {
+        self.mean = of_class(kind.signature, kind.offset, &around.kelvin);
+        kind.put_between(&mut self.unit);
+        self.by_targets(kind, reading, around);
+        self.by_baseline(kind, reading, around, baseline);
     }
 
-    /// A combination of channels that is known to be `value`, ± `deviation`, where `mean` is what is expected of it.
-    fn learn(&mut self, direction: &Vector, value: f32, mean: f32, deviation: f32) {
-        let moves = self.unit.times(direction);
-        let variance: f32 = moves.iter().zip(direction).map(|(x, y)| x * y).sum::<f32>() + deviation * deviation;
+    /// One channel, or one less another, is known to be `value`, ± `deviation`, where `mean` is what is expected of it.
+    #[inline(never)]
+    fn learn(&mut self, (plus, minus): (usize, Option<usize>), value: f32, mean: f32, deviation: f32) {
+        let unit = &self.unit;
+        let moves: Vector = core::array::from_fn(|k| unit.get(k, plus) - minus.map_or(0.0, |minus| unit.get(k, minus)));
+        let variance = difference(&moves, plus, minus) + deviation * deviation;
         let gain = (value - mean) / variance;
         self.mean.iter_mut().zip(&moves).for_each(|(place, x)| *place += gain * x);
         self.unit.add_scaled_outer(&moves, -1.0 / variance);
     }
 
+    #[inline(never)]
     fn by_targets(&mut self, kind: &Kind, reading: &Reading, around: &Around) {
-        let difference = |plus: usize, minus: usize| -> Vector {
-            core::array::from_fn(|channel| f32::from(u8::from(channel == plus)) - f32::from(u8::from(channel == minus)))
-        };
-        let dot = |x: &Vector, y: &Vector| x.iter().zip(y).map(|(a, b)| a * b).sum::<f32>();
         let table = match (reading.return_wet_bulb, reading.outdoor_dry_bulb) {
             (Some(wet), Some(outdoor)) if !kind.valve => sloped_superheat(wet, outdoor).ok(),
             _ => None,
         };
-        let superheat = difference(SUCTION_LINE, EVAPORATING);
+        let superheat = (SUCTION_LINE, Some(EVAPORATING));
+        let of_superheat = difference(&self.mean, superheat.0, superheat.1);
         if let Some(target) = reading.target_superheat {
-            self.learn(&superheat, target.kelvin() as f32, dot(&superheat, &self.mean), 1.5 * MAKER_K);
+            self.learn(superheat, target.kelvin() as f32, of_superheat, 1.5 * MAKER_K);
             self.superheat = Source::Maker;
         } else if let Some(target) = table {
-            self.learn(&superheat, target.kelvin as f32, dot(&superheat, &self.mean), PROTOCOL_K);
+            self.learn(superheat, target.kelvin as f32, of_superheat, PROTOCOL_K);
             self.superheat = Source::Protocol;
         }
+        if reading.target_subcooling.is_none() && reading.target_approach.is_none() {
+            return;
+        }
+        let class = of_class(kind.signature, kind.offset, &around.kelvin);
+        let rated = of_class(kind.signature, kind.offset, &RATING);
         // What the unit has learnt moves the rating point by as much.
-        let at_rating = |expected: &Self, direction: &Vector| {
-            let class = of_class(kind.signature, kind.offset, &around.kelvin);
-            let rated = of_class(kind.signature, kind.offset, &RATING);
-            dot(direction, &expected.mean) - dot(direction, &class) + dot(direction, &rated)
+        let at_rating = |expected: &Self, (plus, minus)| {
+            difference(&expected.mean, plus, minus) - difference(&class, plus, minus) + difference(&rated, plus, minus)
         };
         if let Some(target) = reading.target_subcooling {
-            let direction = difference(CONDENSING, LIQUID_LINE);
-            let mean = at_rating(self, &direction);
-            self.learn(&direction, target.kelvin() as f32, mean, MAKER_K);
+            let subcooling = (CONDENSING, Some(LIQUID_LINE));
+            let mean = at_rating(self, subcooling);
+            self.learn(subcooling, target.kelvin() as f32, mean, MAKER_K);
             self.subcooling = Source::Maker;
         }
         if let Some(target) = reading.target_approach {
-            let direction = difference(LIQUID_LINE, CHANNELS);
-            let mean = at_rating(self, &direction) - RATING[0];
-            self.learn(&direction, target.kelvin() as f32, mean, 1.5 * MAKER_K);
+            let liquid = (LIQUID_LINE, None);
+            let mean = at_rating(self, liquid) - RATING[0];
+            self.learn(liquid, target.kelvin() as f32, mean, 1.5 * MAKER_K);
             self.approach = Source::Maker;
         }
     }
 
     /// Readings of the same unit when healthy. Their mean counts as one reading with one set of instruments: copies
     /// of it must not sharpen what a bias leaves open.
+    #[inline(never)]
     fn by_baseline(&mut self, kind: &Kind, reading: &Reading, around: &Around, baseline: &[Reading]) {
+        let Some(curves) = reading.refrigerant else { return };
         let usable = |one: &&Reading| {
             one.mode != Some(Mode::Heating)
                 && one.metering.is_none_or(|metering| Some(metering) == reading.metering)
-                && one.refrigerant.is_none_or(|curves| curves.designation() == kind.curves.designation())
+                && one.refrigerant.is_none_or(|other| other.designation() == curves.designation())
                 && one.outdoor_dry_bulb.is_some()
         };
         let mut readings = baseline.iter().filter(usable);
         let Some(first) = readings.next() else { return };
         let air = Around::of(first);
-        let measured = Measured::of(first, kind.curves, &air);
+        let measured = Measured::of(first, curves, &air);
         // What this unit is known to differ by from its class so far.
         let class = of_class(kind.signature, kind.offset, &around.kelvin);
         let differs: Vector = core::array::from_fn(|k| at(&self.mean, k) - at(&class, k));
-        let off = |air: &Around, measured: &Measured| -> Vector {
-            let mean = of_class(kind.signature, kind.offset, &air.kelvin);
-            core::array::from_fn(|k| at(&measured.value, k) - at(&mean, k) - at(&differs, k))
-        };
-        let mut sums = off(&air, &measured);
+        let mut sums = off_class(kind, &air, &measured, &differs);
         let mut counts = [1.0_f32; CHANNELS];
         for other in readings {
             let air = Around::of(other);
-            let again = Measured::of(other, kind.curves, &air);
-            let off = off(&air, &again);
-            for k in 0..CHANNELS {
-                if let (Some(true), Some(sum), Some(count)) = (again.present.get(k), sums.get_mut(k), counts.get_mut(k))
-                {
-                    *sum += at(&off, k);
+            let again = Measured::of(other, curves, &air);
+            let off = off_class(kind, &air, &again, &differs);
+            for (((sum, count), off), present) in sums.iter_mut().zip(&mut counts).zip(off).zip(again.present) {
+                if present {
+                    *sum += off;
                     *count += 1.0;
                 }
             }
         }
         sums.iter_mut().zip(counts).for_each(|(sum, count)| *sum /= count);
-
-        let mut covariance = self.unit;
-        covariance.add_all(&kind.within(), 1.0);
-        covariance.add_all(&instruments(first, &measured, &air, &kind.slopes(&air)), 1.0);
-        // It may have been a little short of refrigerant or dusty already.
-        for (cause, deviation) in [(0, BASELINE_CHARGE), (3, BASELINE_AIR)] {
-            covariance.add_outer(&Response::slope(kind.signature, cause, deviation));
-        }
-        // Channels that are not measured stand aside: no covariance, no deviation.
-        let mut apart = Half::ZERO;
-        for i in 0..CHANNELS {
-            for j in 0..=i {
-                let both = measured.present.get(i) == Some(&true) && measured.present.get(j) == Some(&true);
-                let value = if both { covariance.get(i, j) } else { f32::from(u8::from(i == j)) };
-                apart.add(i, j, value);
-            }
-        }
-        let only = |vector: &Vector| -> Vector {
-            core::array::from_fn(|k| if measured.present.get(k) == Some(&true) { at(vector, k) } else { 0.0 })
-        };
-        let factors = Factors::of(&apart, CHANNELS);
-        let moved = self.unit.times(&factors.solve(&only(&sums)));
-        self.mean.iter_mut().zip(&moved).for_each(|(place, x)| *place += x);
-        let before = self.unit;
-        for i in 0..CHANNELS {
-            let row: Vector = core::array::from_fn(|k| before.get(i, k));
-            let solved = factors.solve(&only(&row));
-            let solved = only(&solved);
-            for j in 0..=i {
-                let less: f32 = (0..CHANNELS).map(|k| at(&solved, k) * before.get(k, j)).sum();
-                self.unit.add(i, j, -less);
-            }
-        }
+        self.learn_baseline(kind, first, (&measured, &air), &sums);
         self.from_baseline = measured.present;
         let both = |plus: usize, minus: usize| {
             measured.present.get(plus) == Some(&true) && measured.present.get(minus) == Some(&true)
@@ -254,6 +218,65 @@ impl Expected {
             self.approach = Source::Baseline;
         }
     }
+
+    /// Channels of the unit when healthy were off by so much from what is expected of it.
+    #[inline(never)]
+    fn learn_baseline(&mut self, kind: &Kind, first: &Reading, (measured, air): (&Measured, &Around), off: &Vector) {
+        let mut factors = Factors::of_nothing(CHANNELS);
+        let covariance = &mut factors.rows;
+        instruments(covariance, first, measured, air, &kind.slopes(air));
+        let tabled = kind.signature.within.iter().copied().chain(core::iter::repeat(0.0));
+        for ((place, unit), within) in covariance.0.iter_mut().zip(&self.unit.0).zip(tabled) {
+            *place += unit + WITHIN * within;
+        }
+        // It may have been a little short of refrigerant or dusty already.
+        for (cause, deviation) in [(0, BASELINE_CHARGE), (3, BASELINE_AIR)] {
+            covariance.add_outer(&Response::slope(kind.signature, cause, deviation));
+        }
+        // Channels that are not measured stand aside: no covariance, no deviation.
+        let present = &measured.present;
+        let mut places = covariance.0.iter_mut();
+        for (i, row) in present.iter().enumerate() {
+            for ((j, column), place) in present.iter().enumerate().take(i + 1).zip(&mut places) {
+                if !(*row && *column) {
+                    *place = f32::from(u8::from(i == j));
+                }
+            }
+        }
+        factors.factor();
+        self.condition(&factors, present, off);
+    }
+
+    /// Learns channels through the factors of their covariance. Not inlined, since its copy of the unit's covariance need
+    /// not stand on the stack before.
+    #[inline(never)]
+    fn condition(&mut self, factors: &Factors, present: &[bool; CHANNELS], off: &Vector) {
+        let only = |vector: &mut Vector| {
+            for (place, _) in vector.iter_mut().zip(present).filter(|(_, present)| !**present) {
+                *place = 0.0;
+            }
+        };
+        let mut off = *off;
+        only(&mut off);
+        let moved = self.unit.times(&factors.solve(&off));
+        self.mean.iter_mut().zip(&moved).for_each(|(place, x)| *place += x);
+        let before = self.unit;
+        let mut places = self.unit.0.iter_mut();
+        for i in 0..CHANNELS {
+            let mut row: Vector = core::array::from_fn(|k| before.get(i, k));
+            only(&mut row);
+            let mut solved = factors.solve(&row);
+            only(&mut solved);
+            let less = before.times(&solved);
+            less.iter().take(i + 1).zip(&mut places).for_each(|(less, place)| *place -= less);
+        }
+    }
+}
+
+/// Measured less expected of the class, less what the unit is known to differ by.
+fn off_class(kind: &Kind, air: &Around, measured: &Measured, differs: &Vector) -> Vector {
+    let mean = of_class(kind.signature, kind.offset, &air.kelvin);
+    core::array::from_fn(|k| at(&measured.value, k) - at(&mean, k) - at(differs, k))
 }
 
 pub(super) fn at(vector: &Vector, channel: usize) -> f32 {

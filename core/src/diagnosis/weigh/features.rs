@@ -1,7 +1,7 @@
 //! What was measured against what was expected, as the differences that a technician knows.
 
-use super::Weighing;
-use super::channels::instruments;
+use super::channels::{Around, Measured};
+use super::expected::{Expected, difference};
 use super::matrix::{Half, Vector};
 use super::{
     AIRFLOW, CHANNELS, CHARGE, COIL_OUTLET, CONDENSER_AIR, CONDENSING, DISCHARGE, DISCHARGE_CONDENSING, EVAPORATING,
@@ -9,7 +9,6 @@ use super::{
 };
 use crate::diagnosis::feature::{Feature, FeatureName, Features, Source};
 use crate::math;
-use crate::reading::Reading;
 
 /// A feature as a combination of channels: plus, minus, and the air that the minus may be (outdoor, return, wet).
 enum Made {
@@ -56,51 +55,93 @@ impl Made {
             }
         }
     }
+}
 
-    fn direction(&self) -> Vector {
-        let (plus, minus) = self.channels();
-        let mut direction = [0.0; CHANNELS];
-        let mut put = |channel: usize, value: f32| {
-            if let Some(place) = direction.get_mut(channel) {
-                *place = value;
-            }
-        };
-        put(plus, if matches!(self, Self::UnderAir(..)) { -1.0 } else { 1.0 });
-        if let Some(minus) = minus {
-            put(minus, -1.0);
+/// What features are made of: what was measured and what was expected, by channel, and the variances of each feature.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct Compared {
+    pub measured: Vector,
+    pub present: [bool; CHANNELS],
+    pub expected: Vector,
+    air: [f32; 3],
+    superheat: Source,
+    subcooling: Source,
+    from_baseline: [bool; CHANNELS],
+    /// By the place of the feature, from the instruments.
+    pub of_probes: [f32; MADE.len()],
+    /// The same of the unit, and of its change from day to day.
+    pub of_unit: [f32; MADE.len()],
+}
+
+impl Compared {
+    pub(super) const NONE: Self = Self {
+        measured: [0.0; CHANNELS],
+        present: [false; CHANNELS],
+        expected: [0.0; CHANNELS],
+        air: [0.0; 3],
+        superheat: Source::Class,
+        subcooling: Source::Class,
+        from_baseline: [false; CHANNELS],
+        of_probes: [0.0; MADE.len()],
+        of_unit: [0.0; MADE.len()],
+    };
+
+    /// Writes all but the variances over this.
+    pub(super) fn put(&mut self, measured: &Measured, around: &Around, expected: &Expected) {
+        self.measured = measured.value;
+        self.present = measured.present;
+        self.expected = expected.mean;
+        self.air = around.kelvin;
+        self.superheat = expected.superheat;
+        self.subcooling = expected.subcooling;
+        self.from_baseline = expected.from_baseline;
+    }
+
+    fn source(&self, name: FeatureName, plus: usize, minus: Option<usize>) -> Source {
+        let has = |channel: usize| self.from_baseline.get(channel) == Some(&true);
+        match name {
+            FeatureName::Superheat => self.superheat,
+            FeatureName::Subcooling => self.subcooling,
+            _ if has(plus) && minus.is_none_or(has) => Source::Baseline,
+            _ => Source::Class,
         }
-        direction
     }
 }
 
-fn variance(matrix: &Half, direction: &Vector) -> f64 {
-    f64::from(matrix.times(direction).iter().zip(direction).map(|(x, y)| x * y).sum::<f32>()).max(0.0)
+/// Variance of each feature under a covariance of all channels.
+pub(super) fn variances(covariance: &Half) -> [f32; MADE.len()] {
+    core::array::from_fn(|place| {
+        MADE.get(place).map_or(0.0, |(_, made)| {
+            let (plus, minus) = made.channels();
+            covariance.variance(plus, minus)
+        })
+    })
 }
 
-/// Every feature that the reading allows.
-pub(super) fn features(weighing: &Weighing, reading: &Reading) -> Features {
-    let mut features = Features::NONE;
-    let slopes = weighing.kind.slopes(&weighing.around);
-    let probes = instruments(reading, &weighing.measured, &weighing.around, &slopes);
-    let mut unit = weighing.expected.unit;
-    unit.add_all(&weighing.kind.within(), 1.0);
-    for (name, made) in &MADE {
+/// Writes every feature that the reading allows.
+#[inline(never)]
+pub(super) fn put(features: &mut Features, compared: &Compared) {
+    *features = Features::NONE;
+    for (((name, made), of_probes), of_unit) in MADE.iter().zip(compared.of_probes).zip(compared.of_unit) {
         let (plus, minus) = made.channels();
-        let known = |channel: usize| weighing.measured.present.get(channel) == Some(&true);
+        let known = |channel: usize| compared.present.get(channel) == Some(&true);
         if !known(plus) || minus.is_some_and(|minus| !known(minus)) {
             continue;
         }
-        let direction = made.direction();
-        let of = |vector: &Vector| -> f64 { f64::from(direction.iter().zip(vector).map(|(x, y)| x * y).sum::<f32>()) };
-        let (mut value, mut expected) = (of(&weighing.measured.value), of(&weighing.expected.mean));
-        let (mut of_probes, mut of_unit) =
-            (math::sqrt(variance(&probes, &direction)), math::sqrt(variance(&unit, &direction)));
+        let root = |variance: f32| math::sqrt(f64::from(variance).max(0.0));
+        let (mut of_probes, mut of_unit) = (root(of_probes), root(of_unit));
+        let of = |vector: &Vector| f64::from(difference(vector, plus, minus));
+        let (mut value, mut expected) = (of(&compared.measured), of(&compared.expected));
         match made {
-            Made::OverAir(_, air) | Made::UnderAir(_, air) => {
-                let kelvin = f64::from(at3(&weighing.around.kelvin, *air));
-                let shift = if matches!(made, Made::OverAir(..)) { -kelvin } else { kelvin };
-                value += shift;
-                expected += shift;
+            Made::OverAir(_, air) => {
+                let kelvin = f64::from(at3(&compared.air, *air));
+                value -= kelvin;
+                expected -= kelvin;
+            }
+            Made::UnderAir(_, air) => {
+                let kelvin = f64::from(at3(&compared.air, *air));
+                value = kelvin - value;
+                expected = kelvin - expected;
             }
             Made::Share(_) => {
                 let base = if *name == FeatureName::WeighedCharge { 1.0 } else { 0.0 };
@@ -112,26 +153,14 @@ pub(super) fn features(weighing: &Weighing, reading: &Reading) -> Features {
             }
             Made::Difference(..) | Made::Plain(_) => {}
         }
-        let source = source(weighing, *name, plus, minus);
+        let source = compared.source(*name, plus, minus);
         features.put(
             *name,
             Feature { value, standard_uncertainty: of_probes, expected, expected_uncertainty: of_unit, source },
         );
     }
-    features
 }
 
 fn at3(air: &[f32; 3], place: usize) -> f32 {
     air.get(place).copied().unwrap_or(0.0)
-}
-
-fn source(weighing: &Weighing, name: FeatureName, plus: usize, minus: Option<usize>) -> Source {
-    let expected = &weighing.expected;
-    let has = |channel: usize| expected.from_baseline.get(channel) == Some(&true);
-    match name {
-        FeatureName::Superheat => expected.superheat,
-        FeatureName::Subcooling => expected.subcooling,
-        _ if has(plus) && minus.is_none_or(has) => Source::Baseline,
-        _ => Source::Class,
-    }
 }

@@ -12,7 +12,10 @@ use crate::math;
 /// Severities at which each cause of a pair is weighed, by their places.
 pub(super) const PAIR_NODES: [usize; 2] = [1, 3];
 /// How many points there are: healthy, unmodelled, causes and pairs by severity.
-pub(super) const POINTS: usize = 2 + CAUSES * NODES + PAIRS * 4 + NODES;
+pub(super) const POINTS: usize = ALL_PAIRS + NODES;
+/// How many of them come before the pairs, and before the restrictions behind which nothing flashes.
+const SINGLES: usize = 2 + CAUSES * NODES;
+const ALL_PAIRS: usize = SINGLES + PAIRS * 4;
 
 /// A hypothesis at a severity.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -29,8 +32,6 @@ pub(super) enum Point {
 
 impl Point {
     pub(super) const fn of(number: usize) -> Self {
-        const SINGLES: usize = 2 + CAUSES * NODES;
-        const ALL_PAIRS: usize = SINGLES + PAIRS * 4;
         match number {
             0 => Self::Healthy,
             1 => Self::Unmodelled,
@@ -89,6 +90,23 @@ pub(super) fn numbered(cause: usize) -> Cause {
     Cause::ALL.get(cause).copied().unwrap_or(Cause::Unmodelled)
 }
 
+/// How many points are weighed in one step: a batch of single causes, or a pair at all its severities.
+pub(super) const BATCH: usize = 4;
+/// How many batches there are.
+pub(super) const BATCHES: usize = SINGLES.div_ceil(BATCH) + PAIRS;
+
+/// The points of a batch.
+pub(super) const fn batch(number: usize) -> (usize, usize) {
+    let singles = SINGLES.div_ceil(BATCH);
+    if number < singles {
+        let first = number * BATCH;
+        (first, if first + BATCH < SINGLES { first + BATCH } else { SINGLES })
+    } else {
+        let first = SINGLES + (number - singles) * BATCH;
+        (first, first + BATCH)
+    }
+}
+
 /// What a point changes, with the scatter of up to two causes.
 pub(super) struct Change {
     pub response: Response,
@@ -96,35 +114,53 @@ pub(super) struct Change {
 }
 
 impl Change {
-    pub(super) fn of(signature: &Signature, point: Point, regressors: &Regressors) -> Self {
-        let single = |cause, node| Response::of(signature, cause, node, regressors);
+    pub(super) const NONE: Self = Self { response: Response::NONE, second_along: [0.0; CHANNELS] };
+
+    /// Writes what a point changes over this.
+    #[inline(never)]
+    pub(super) fn put(&mut self, signature: &Signature, point: Point, regressors: &Regressors) {
         match point {
-            Point::Healthy => Self { response: Response::NONE, second_along: [0.0; CHANNELS] },
-            Point::Unmodelled => Self {
-                response: Response { beside: UNKNOWN.map(|one| one * one), ..Response::NONE },
-                second_along: [0.0; CHANNELS],
-            },
-            Point::Single(RESTRICTION, node) => Self {
-                response: Response::of_restriction(signature, node, regressors, true),
-                second_along: [0.0; CHANNELS],
-            },
-            Point::Still(node) => Self {
-                response: Response::of_restriction(signature, node, regressors, false),
-                second_along: [0.0; CHANNELS],
-            },
-            Point::Single(cause, node) => Self { response: single(cause, node), second_along: [0.0; CHANNELS] },
+            Point::Healthy => *self = Self::NONE,
+            Point::Unmodelled => {
+                *self = Self::NONE;
+                self.response.beside = UNKNOWN.map(|one| one * one);
+            }
+            Point::Single(RESTRICTION, node) | Point::Still(node) => {
+                let flashes = !matches!(point, Point::Still(_));
+                self.response.put_restriction(signature, node, regressors, flashes);
+                self.second_along = [0.0; CHANNELS];
+            }
+            Point::Single(cause, node) => {
+                self.response.put(signature, cause, node, regressors);
+                self.second_along = [0.0; CHANNELS];
+            }
             Point::Pair(pair, first_node, second_node) => {
                 let (first, second) = pair_causes(pair);
-                let (one, other) = (single(first, first_node), single(second, second_node));
-                let nodes = (first_node, second_node);
-                let both = Response::of_pair(signature, pair, nodes, (&one, &other), regressors);
-                Self { response: Response { along: one.along, ..both }, second_along: other.along }
+                let mut responses = [Response::NONE; 2];
+                let [one, other] = &mut responses;
+                one.put(signature, first, first_node, regressors);
+                other.put(signature, second, second_node, regressors);
+                self.put_pair(signature, pair, (first_node, second_node), (one, other), regressors);
             }
         }
     }
+
+    /// The same of a pair whose parts are known.
+    fn put_pair(
+        &mut self,
+        signature: &Signature,
+        pair: usize,
+        nodes: (usize, usize),
+        (one, other): (&Response, &Response),
+        regressors: &Regressors,
+    ) {
+        self.response.put_pair(signature, pair, nodes, (one, other), regressors);
+        self.response.along = one.along;
+        self.second_along = other.along;
+    }
 }
 
-/// The channels that were measured, in order, and how many.
+/// The channels in another order, those that were measured first; and how many were.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub(super) struct Chosen {
     pub place: [u8; CHANNELS],
@@ -132,90 +168,158 @@ pub(super) struct Chosen {
 }
 
 impl Chosen {
+    pub(super) const NONE: Self = Self { place: [0; CHANNELS], count: 0 };
+
     pub(super) fn of(present: &[bool; CHANNELS]) -> Self {
-        let mut chosen = Self { place: [0; CHANNELS], count: 0 };
-        for (channel, present) in (0_u8..).zip(present) {
-            if let (true, Some(place)) = (*present, chosen.place.get_mut(chosen.count)) {
-                *place = channel;
-                chosen.count += 1;
+        let mut chosen = Self::NONE;
+        let mut next = 0;
+        for measured in [true, false] {
+            for (channel, _) in (0_u8..).zip(present).filter(|(_, one)| **one == measured) {
+                if let Some(place) = chosen.place.get_mut(next) {
+                    *place = channel;
+                    next += 1;
+                }
+            }
+            if measured {
+                chosen.count = next;
             }
         }
         chosen
     }
 
+    /// The measured channels, in order.
+    pub(super) fn measured(&self) -> impl Iterator<Item = usize> + '_ {
+        self.place.iter().take(self.count).map(|channel| usize::from(*channel))
+    }
+
+    /// Where a channel that was not measured stands; `None` for one that was.
+    pub(super) fn unmeasured(&self, channel: usize) -> Option<usize> {
+        self.place.iter().position(|one| usize::from(*one) == channel).filter(|place| *place >= self.count)
+    }
+
+    /// Measured channels only.
     pub(super) fn vector(&self, full: &Vector) -> Vector {
         let mut short = [0.0; CHANNELS];
-        for (place, channel) in short.iter_mut().zip(self.place).take(self.count) {
-            *place = at(full, usize::from(channel));
+        for (place, channel) in short.iter_mut().zip(self.measured()) {
+            *place = at(full, channel);
         }
         short
     }
 
-    pub(super) fn matrix(&self, full: &Half) -> Half {
-        let mut short = Half::ZERO;
-        for (i, row) in self.place.iter().enumerate().take(self.count) {
-            for (j, column) in self.place.iter().enumerate().take(i + 1) {
-                short.add(i, j, full.get(usize::from(*row), usize::from(*column)));
+    /// All channels, so that the measured ones are the leading block.
+    #[inline(never)]
+    pub(super) fn put_matrix(&self, ordered: &mut Half, full: &Half) {
+        let mut places = ordered.0.iter_mut();
+        for (i, row) in self.place.iter().enumerate() {
+            for (column, place) in self.place.iter().take(i + 1).zip(&mut places) {
+                *place = full.get(usize::from(*row), usize::from(*column));
             }
         }
-        short
     }
 }
 
-/// Logarithms of the likelihoods of [`LANES`] points from the one of a number on, up to what all share; and the squared
-/// distances. Points beyond the last repeat it.
+/// What hypotheses are weighed with, side by side: of the measured channels, what is left of the residual, both principal
+/// directions and the variance beside them.
+struct Table {
+    residuals: [Lane; CHANNELS],
+    first: [Lane; CHANNELS],
+    second: [Lane; CHANNELS],
+    beside: [Lane; CHANNELS],
+}
+
+impl Table {
+    const NONE: Self = Self {
+        residuals: [[0.0; LANES]; CHANNELS],
+        first: [[0.0; LANES]; CHANNELS],
+        second: [[0.0; LANES]; CHANNELS],
+        beside: [[0.0; LANES]; CHANNELS],
+    };
+
+    fn put(&mut self, lane: usize, chosen: &Chosen, residual: &Vector, change: &Change) {
+        let columns = self.residuals.iter_mut().zip(&mut self.first).zip(&mut self.second).zip(&mut self.beside);
+        for ((channel, known), (((left, first), second), beside)) in chosen.measured().zip(residual).zip(columns) {
+            let places = (left.get_mut(lane), first.get_mut(lane), second.get_mut(lane), beside.get_mut(lane));
+            if let (Some(left), Some(first), Some(second), Some(beside)) = places {
+                *left = known - at(&change.response.mean, channel);
+                *first = at(&change.response.along, channel);
+                *second = at(&change.second_along, channel);
+                *beside = at(&change.response.beside, channel);
+            }
+        }
+    }
+
+    /// Logarithms of the likelihoods, up to what all share, and the squared distances.
+    #[inline(never)]
+    fn likelihoods(&mut self, covariance: &Half, size: usize) -> (Lane, Lane) {
+        let mut matrices = [[0.0; LANES]; HALF];
+        let mut rest: &mut [Lane] = &mut matrices;
+        let mut known: &[f32] = &covariance.0;
+        for i in 0..size {
+            let (Some((row, after)), Some((from, known_after))) =
+                (rest.split_at_mut_checked(i + 1), known.split_at_checked(i + 1))
+            else {
+                break;
+            };
+            let (Some(x), Some(y), Some(extra)) = (self.first.get(i), self.second.get(i), self.beside.get(i)) else {
+                break;
+            };
+            for (((place, base), a), b) in row.iter_mut().zip(from).zip(&self.first).zip(&self.second) {
+                *place = core::array::from_fn(|k| base + x[k] * a[k] + y[k] * b[k]);
+            }
+            if let Some(place) = row.last_mut() {
+                *place = core::array::from_fn(|k| place[k] + extra[k]);
+            }
+            (rest, known) = (after, known_after);
+        }
+        let (squared, determinant) = distances(&mut matrices, &mut self.residuals, size);
+        let half = -0.5 * (FREEDOM + size as f32);
+        let logs = core::array::from_fn(|k| {
+            half * math::ln_single(1.0 + squared[k] / FREEDOM) - 0.5 * math::ln_single(determinant[k])
+        });
+        (logs, squared)
+    }
+}
+
+/// Weighs one batch of points: gives each point's number, the logarithm of its likelihood up to what all share, and its
+/// squared distance. The covariance's leading rows are those of the chosen channels.
 #[inline(never)]
 pub(super) fn weigh(
-    signature: &Signature,
-    regressors: &Regressors,
-    chosen: &Chosen,
+    (signature, regressors): (&Signature, &Regressors),
+    (chosen, residual): (&Chosen, &Vector),
     covariance: &Half,
-    residual: &Vector,
-    from: usize,
-) -> (Lane, Lane) {
-    let size = chosen.count;
-    let mut residuals = [[0.0; LANES]; CHANNELS];
-    let mut first = [[0.0; LANES]; CHANNELS];
-    let mut second = [[0.0; LANES]; CHANNELS];
-    let mut beside = [[0.0; LANES]; CHANNELS];
-    for lane in 0..LANES {
-        let point = Point::of((from + lane).min(POINTS - 1));
-        let change = Change::of(signature, point, regressors);
-        for (place, channel) in chosen.place.iter().enumerate().take(size) {
-            let channel = usize::from(*channel);
-            let put = |target: &mut [Lane; CHANNELS], value: f32| {
-                if let Some(one) = target.get_mut(place).and_then(|row| row.get_mut(lane)) {
-                    *one = value;
+    number: usize,
+    mut found: impl FnMut(usize, f32, f32),
+) {
+    let (from, to) = batch(number);
+    // Of a pair, each cause's response at both severities.
+    let mut parts = [[Response::NONE; 2]; 2];
+    if let Point::Pair(pair, ..) = Point::of(from) {
+        let causes = pair_causes(pair);
+        for (responses, cause) in parts.iter_mut().zip([causes.0, causes.1]) {
+            for (response, node) in responses.iter_mut().zip(PAIR_NODES) {
+                response.put(signature, cause, node, regressors);
+            }
+        }
+    }
+    let [[one_less, one_more], [other_less, other_more]] = &parts;
+    let mut table = Table::NONE;
+    let mut change = Change::NONE;
+    for start in (from..to).step_by(LANES) {
+        for lane in 0..LANES {
+            let point = Point::of((start + lane).min(to - 1));
+            match point {
+                Point::Pair(pair, first, second) => {
+                    let one = if first == PAIR_NODES[0] { one_less } else { one_more };
+                    let other = if second == PAIR_NODES[0] { other_less } else { other_more };
+                    change.put_pair(signature, pair, (first, second), (one, other), regressors);
                 }
-            };
-            put(&mut residuals, at(residual, place) - at(&change.response.mean, channel));
-            put(&mut first, at(&change.response.along, channel));
-            put(&mut second, at(&change.second_along, channel));
-            put(&mut beside, at(&change.response.beside, channel));
+                _ => change.put(signature, point, regressors),
+            }
+            table.put(lane, chosen, residual, &change);
+        }
+        let (logs, squared) = table.likelihoods(covariance, chosen.count);
+        for (number, (log, squared)) in (start..to).zip(logs.into_iter().zip(squared)) {
+            found(number, log, squared);
         }
     }
-    let mut matrices = [[0.0; LANES]; HALF];
-    let mut rest: &mut [Lane] = &mut matrices;
-    let mut known: &[f32] = &covariance.0;
-    for i in 0..size {
-        let (Some((row, after)), Some((from, known_after))) =
-            (rest.split_at_mut_checked(i + 1), known.split_at_checked(i + 1))
-        else {
-            break;
-        };
-        let (Some(x), Some(y), Some(extra)) = (first.get(i), second.get(i), beside.get(i)) else { break };
-        for (((place, base), a), b) in row.iter_mut().zip(from).zip(&first).zip(&second) {
-            *place = core::array::from_fn(|k| base + x[k] * a[k] + y[k] * b[k]);
-        }
-        if let Some(place) = row.last_mut() {
-            *place = core::array::from_fn(|k| place[k] + extra[k]);
-        }
-        (rest, known) = (after, known_after);
-    }
-    let (squared, determinant) = distances(&mut matrices, &mut residuals, size);
-    let half = -0.5 * (FREEDOM + size as f32);
-    let logs = core::array::from_fn(|k| {
-        half * math::ln_single(1.0 + squared[k] / FREEDOM) - 0.5 * math::ln_single(determinant[k])
-    });
-    (logs, squared)
 }

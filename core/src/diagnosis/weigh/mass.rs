@@ -1,10 +1,10 @@
 //! How much the charge is off.
 
 use super::Weighing;
-use super::expected::at;
+use super::expected::difference;
 use super::hypotheses::{POINTS, Point};
 use super::response::{pair_causes, severity};
-use super::{CHANNELS, CONDENSING, EVAPORATING, LIQUID_LINE, SUCTION_LINE};
+use super::{CONDENSING, EVAPORATING, LIQUID_LINE, SUCTION_LINE};
 use crate::diagnosis::amount::ChargeAmount;
 use crate::diagnosis::cause::{Cause, Conclusion, Hypotheses};
 use crate::diagnosis::finding::ValueBound;
@@ -21,6 +21,7 @@ const CAUTIOUS: f64 = 0.43;
 const GONE_K: f32 = 1.0;
 
 /// The amount, where the charge is likelier off than not.
+#[inline(never)]
 pub(super) fn amount(
     weighing: &Weighing,
     reading: &Reading,
@@ -44,7 +45,7 @@ pub(super) fn amount(
             Point::Pair(pair, node, _) if pair_causes(pair).0 == cause => node,
             _ => continue,
         };
-        let share = f64::from(severity(weighing.kind.signature, cause, node));
+        let share = f64::from(severity(weighing.signature, cause, node));
         let weight = f64::from(*weight);
         sum += weight;
         first += weight * share;
@@ -75,7 +76,7 @@ pub(super) fn amount(
 }
 
 fn measured_difference(weighing: &Weighing, (plus, minus): (usize, usize)) -> Option<f32> {
-    let measured = &weighing.measured;
-    let known = |channel: usize| channel < CHANNELS && measured.present.get(channel) == Some(&true);
-    (known(plus) && known(minus)).then(|| at(&measured.value, plus) - at(&measured.value, minus))
+    let compared = &weighing.compared;
+    let known = |channel: usize| compared.present.get(channel) == Some(&true);
+    (known(plus) && known(minus)).then(|| difference(&compared.measured, plus, Some(minus)))
 }

@@ -53,33 +53,75 @@ impl Half {
         }
     }
 
-    /// Adds another matrix.
-    pub(super) fn add_all(&mut self, other: &Self, factor: f32) {
-        self.0.iter_mut().zip(&other.0).for_each(|(place, x)| *place += factor * x);
+    /// Adds a table of its first numbers, in the same order.
+    pub(super) fn add_table(&mut self, table: &[f32], factor: f32) {
+        self.0.iter_mut().zip(table).for_each(|(place, x)| *place += factor * x);
     }
 
-    /// The matrix times a vector.
+    /// The matrix times a vector, each sum in the order of the channels.
+    #[inline(never)]
     pub(super) fn times(&self, vector: &Vector) -> Vector {
         let mut product = [0.0; CHANNELS];
-        for (i, place) in product.iter_mut().enumerate() {
-            *place = vector.iter().enumerate().map(|(j, x)| self.get(i, j) * x).sum();
+        let mut rest: &[f32] = &self.0;
+        for (i, x) in vector.iter().enumerate() {
+            let Some((row, after)) = rest.split_at_checked(i + 1) else { break };
+            rest = after;
+            // A row stands for its column too: what is above the diagonal is added to the rows before.
+            let mut own = 0.0;
+            for ((element, y), place) in row.iter().zip(vector).zip(&mut product).take(i) {
+                own += element * y;
+                *place += element * x;
+            }
+            if let (Some(place), Some(element)) = (product.get_mut(i), row.last()) {
+                *place = own + element * x;
+            }
         }
         product
+    }
+
+    /// One row up to the diagonal.
+    pub(super) fn row(&self, i: usize) -> &[f32] {
+        self.0.get(start(i)..=start(i) + i).unwrap_or(&[])
+    }
+
+    /// Variance of one channel, or of one less another.
+    pub(super) fn variance(&self, plus: usize, minus: Option<usize>) -> f32 {
+        match minus {
+            None => self.get(plus, plus),
+            Some(minus) => {
+                let shared = self.get(plus, minus);
+                (self.get(plus, plus) - shared) - (shared - self.get(minus, minus))
+            }
+        }
     }
 }
 
 /// A matrix as L·D·Lᵀ: no square roots.
-#[derive(Debug, Clone, Copy)]
+#[derive(Debug)]
 pub(super) struct Factors {
     /// L below the diagonal, 1/D on it.
-    rows: [f32; HALF],
+    pub rows: Half,
     size: usize,
 }
 
 impl Factors {
-    /// Of the first `size` rows.
+    /// Of a matrix's first `size` rows.
     pub(super) fn of(matrix: &Half, size: usize) -> Self {
-        let mut rows = matrix.0;
+        let mut factors = Self::of_nothing(size);
+        factors.rows.0.copy_from_slice(&matrix.0);
+        factors.factor();
+        factors
+    }
+
+    /// Of a matrix that is to be written to `rows`, and then factored there.
+    pub(super) const fn of_nothing(size: usize) -> Self {
+        Self { rows: Half::ZERO, size }
+    }
+
+    /// Factors what stands in `rows`.
+    #[inline(never)]
+    pub(super) fn factor(&mut self) {
+        let (size, rows) = (self.size, &mut self.rows.0);
         for i in 0..size {
             let Some((before, row)) = rows.split_at_mut_checked(start(i)) else { break };
             let mut before: &[f32] = before;
@@ -109,10 +151,10 @@ impl Factors {
                 *place = 1.0 / diagonal.max(LEAST);
             }
         }
-        Self { rows, size }
     }
 
     /// The solution of (L·D·Lᵀ) x = b.
+    #[inline(never)]
     pub(super) fn solve(&self, b: &Vector) -> Vector {
         let mut x = *b;
         for i in 0..self.size {
@@ -137,12 +179,13 @@ impl Factors {
     }
 
     fn row(&self, i: usize) -> &[f32] {
-        self.rows.get(start(i)..=start(i) + i).unwrap_or(&[])
+        self.rows.row(i)
     }
 }
 
-/// How many hypotheses are weighed side by side.
-pub(super) const LANES: usize = 4;
+/// How many hypotheses are weighed side by side: as many as a host's registers hold. A microcontroller's holds one, and
+/// each is computed in the same order either way, to the same bits.
+pub(super) const LANES: usize = if cfg!(target_arch = "arm") { 1 } else { 4 };
 /// One number of each.
 pub(super) type Lane = [f32; LANES];
 

@@ -22,13 +22,15 @@ use super::cause::{CauseSet, Conclusion, ConclusionReason, Hypotheses};
 use super::feature::Features;
 use super::finding::NextCheck;
 use super::priors::Priors;
+use super::signature::Signature;
 use crate::math;
 use crate::reading::Reading;
 use channels::{Around, Measured, instruments};
-use constants::{FEWEST, HEALTHY_CHARGE};
+use constants::{FEWEST, HEALTHY_CHARGE, WITHIN};
 use expected::{Expected, Kind};
-use hypotheses::{Chosen, POINTS, Point};
-use matrix::{Half, LANES, Vector};
+use features::{Compared, variances};
+use hypotheses::{BATCHES, Chosen, POINTS, Point};
+use matrix::{Half, Vector};
 use response::{Regressors, Response};
 
 /// How many channels there are.
@@ -49,42 +51,25 @@ const SUPPLY_WET: usize = 12;
 const LINE_DROP: usize = 13;
 const CHARGE: usize = 14;
 
-/// What weighing says of a reading.
+/// What weighing says of a reading, besides its features.
 #[derive(Debug, Clone, Copy)]
-pub(super) struct Evidence {
-    pub hypotheses: Hypotheses,
+pub(super) struct Evidence<'a> {
+    pub hypotheses: &'a Hypotheses,
+    pub features: &'a Features,
     pub conclusion: Conclusion,
     pub fits: bool,
-    pub features: Features,
     pub next_check: NextCheck,
     pub amount: Option<ChargeAmount>,
 }
 
-impl Evidence {
-    /// None was weighed, and why.
-    pub(super) const fn none(reason: ConclusionReason) -> Self {
-        Self {
-            hypotheses: Hypotheses::NONE,
-            conclusion: Conclusion::cannot_tell(reason),
-            fits: true,
-            features: Features::NONE,
-            next_check: NextCheck::TakeMissing,
-            amount: None,
-        }
-    }
-}
-
-/// A weighing under way, in slices: an instrument may do other things between two of them.
+/// A weighing under way, in slices: an instrument may do other things between two of them. Begun where it is to stand,
+/// since it is too large to be moved about on the stack of a small board.
 #[derive(Debug, Clone, Copy)]
 pub(super) struct Weighing {
-    kind: Kind,
-    around: Around,
-    measured: Measured,
-    expected: Expected,
+    signature: &'static Signature,
     chosen: Chosen,
-    /// Covariance of measured less expected of a healthy unit, all channels.
-    full: Half,
-    /// The same of the measured channels, in their order.
+    compared: Compared,
+    /// Covariance of measured less expected of a healthy unit, measured channels first.
     covariance: Half,
     /// Measured less expected of the measured channels, in their order.
     residual: Vector,
@@ -96,101 +81,132 @@ pub(super) struct Weighing {
 }
 
 impl Weighing {
-    /// Begins; `None` where the refrigerant or the metering device is not known or too little was measured.
-    pub(super) fn begin(reading: &Reading, baseline: &[Reading]) -> Option<Self> {
-        let kind = Kind::of(reading)?;
+    /// Before anything is weighed.
+    pub(super) const NONE: Self = Self {
+        signature: Signature::VALVE,
+        chosen: Chosen::NONE,
+        compared: Compared::NONE,
+        covariance: Half::ZERO,
+        residual: [0.0; CHANNELS],
+        regressors: Regressors::NONE,
+        logs: [f32::NEG_INFINITY; POINTS],
+        best: (f32::INFINITY, f32::NEG_INFINITY),
+        done: 0,
+    };
+
+    /// Begins anew; false where the refrigerant or the metering device is not known or too little was measured.
+    pub(super) fn begin(&mut self, reading: &Reading, baseline: &[Reading]) -> bool {
+        let (Some(kind), Some(curves)) = (Kind::of(reading), reading.refrigerant) else { return false };
         let around = Around::of(reading);
-        let measured = Measured::of(reading, kind.curves, &around);
+        let measured = Measured::of(reading, curves, &around);
         if measured.count() < FEWEST {
-            return None;
+            return false;
         }
-        let expected = Expected::of(&kind, reading, &around, baseline);
-        let mut full = instruments(reading, &measured, &around, &kind.slopes(&around));
-        full.add_all(&expected.unit, 1.0);
-        full.add_all(&kind.within(), 1.0);
+        let mut expected = Expected::NONE;
+        expected.put(&kind, reading, &around, baseline);
+        self.signature = kind.signature;
+        self.chosen = Chosen::of(&measured.present);
+        self.compare(&kind, reading, (&around, &measured), &mut expected);
+        let off: Vector = core::array::from_fn(|k| expected::at(&measured.value, k) - expected::at(&expected.mean, k));
+        self.residual = self.chosen.vector(&off);
+        self.regressors = Regressors::of(&around.kelvin, &expected.mean);
+        self.logs = [f32::NEG_INFINITY; POINTS];
+        self.best = (f32::INFINITY, f32::NEG_INFINITY);
+        self.done = 0;
+        true
+    }
+
+    /// The covariance, and what features are made of.
+    #[inline(never)]
+    fn compare(
+        &mut self,
+        kind: &Kind,
+        reading: &Reading,
+        (around, measured): (&Around, &Measured),
+        expected: &mut Expected,
+    ) {
+        let mut full = Half::ZERO;
+        instruments(&mut full, reading, measured, around, &kind.slopes(around));
+        self.compared.put(measured, around, expected);
+        self.compared.of_probes = variances(&full);
+        let within = &kind.signature.within;
+        full.0.iter_mut().zip(&expected.unit.0).for_each(|(place, unit)| *place += unit);
+        full.add_table(within, WITHIN);
         // Healthy does not mean charged to the gram.
         full.add_outer(&Response::slope(kind.signature, 0, HEALTHY_CHARGE));
-        let chosen = Chosen::of(&measured.present);
-        let off: Vector = core::array::from_fn(|k| expected::at(&measured.value, k) - expected::at(&expected.mean, k));
-        let regressors = Regressors::of(&around.kelvin, &expected.mean);
-        let (covariance, residual) = (chosen.matrix(&full), chosen.vector(&off));
-        Some(Self {
-            kind,
-            around,
-            measured,
-            expected,
-            chosen,
-            full,
-            covariance,
-            residual,
-            regressors,
-            logs: [f32::NEG_INFINITY; POINTS],
-            best: (f32::INFINITY, f32::NEG_INFINITY),
-            done: 0,
-        })
+        self.chosen.put_matrix(&mut self.covariance, &full);
+        expected.unit.add_table(within, WITHIN);
+        self.compared.of_unit = variances(&expected.unit);
     }
 
     /// Weighs a few more hypotheses; true once all are weighed.
     pub(super) fn step(&mut self) -> bool {
-        if self.done >= POINTS {
-            return true;
+        if self.done < BATCHES {
+            let (logs, best) = (&mut self.logs, &mut self.best);
+            hypotheses::weigh(
+                (self.signature, &self.regressors),
+                (&self.chosen, &self.residual),
+                &self.covariance,
+                self.done,
+                |number, log, squared| {
+                    if let Some(place) = logs.get_mut(number) {
+                        *place = log;
+                    }
+                    if log > best.1 && Point::of(number) != Point::Unmodelled {
+                        *best = (squared, log);
+                    }
+                },
+            );
+            self.done += 1;
         }
-        let (logs, squared) = hypotheses::weigh(
-            self.kind.signature,
-            &self.regressors,
-            &self.chosen,
-            &self.covariance,
-            &self.residual,
-            self.done,
-        );
-        for (lane, (log, squared)) in logs.into_iter().zip(squared).enumerate() {
-            let number = self.done + lane;
-            if let Some(place) = self.logs.get_mut(number) {
-                *place = log;
-                if log > self.best.1 && Point::of(number) != Point::Unmodelled {
-                    self.best = (squared, log);
-                }
-            }
-        }
-        self.done += LANES;
-        self.done >= POINTS
+        self.done >= BATCHES
     }
 
-    /// The answer, once all are weighed.
-    pub(super) fn finish(&self, reading: &Reading, priors: &Priors) -> Evidence {
-        if self.done < POINTS {
-            let mut all = *self;
-            while !all.step() {}
-            return all.finish(reading, priors);
-        }
-        let weights = self.weights(priors);
-        let hypotheses = gathered(&weights);
-        let fits = self.fits(&hypotheses);
+    /// Whether all are weighed.
+    pub(super) const fn is_done(&self) -> bool {
+        self.done >= BATCHES
+    }
+
+    /// The answer, once all are weighed; hypotheses and features are written to their places.
+    #[inline(never)]
+    pub(super) fn finish<'a>(
+        &self,
+        reading: &Reading,
+        priors: &Priors,
+        hypotheses: &'a mut Hypotheses,
+        features: &'a mut Features,
+    ) -> Evidence<'a> {
+        let mut weights = [0.0; POINTS];
+        self.weigh_priors(&mut weights, priors);
+        gather(hypotheses, &weights);
+        let hypotheses = &*hypotheses;
+        let fits = self.fits(hypotheses);
         let conclusion =
-            if fits { decide::decide(&hypotheses) } else { Conclusion::cannot_tell(ConclusionReason::NothingFits) };
+            if fits { decide::decide(hypotheses) } else { Conclusion::cannot_tell(ConclusionReason::NothingFits) };
+        features::put(features, &self.compared);
         Evidence {
             hypotheses,
+            features,
             conclusion,
             fits,
-            features: features::features(self, reading),
-            next_check: next::next_check(self, &weights, &hypotheses, &conclusion),
-            amount: mass::amount(self, reading, &weights, &hypotheses, &conclusion),
+            next_check: next::next_check(self, &weights, hypotheses, &conclusion),
+            amount: mass::amount(self, reading, &weights, hypotheses, &conclusion),
         }
     }
 
     /// Probability of every point.
-    fn weights(&self, priors: &Priors) -> [f32; POINTS] {
-        let mut logs = self.logs;
-        for (number, log) in logs.iter_mut().enumerate() {
+    #[inline(never)]
+    fn weigh_priors(&self, weights: &mut [f32; POINTS], priors: &Priors) {
+        *weights = self.logs;
+        for (number, log) in weights.iter_mut().enumerate() {
             let point = Point::of(number);
-            let prior = priors.weight(point.causes()) as f32 * point.share(self.kind.signature);
+            let prior = priors.weight(point.causes()) as f32 * point.share(self.signature);
             *log += math::ln_single(prior.max(1e-30));
         }
-        let most = logs.iter().copied().fold(f32::NEG_INFINITY, f32::max);
-        let mut weights = logs.map(|log| math::exp_single(log - most));
+        let most = weights.iter().copied().fold(f32::NEG_INFINITY, f32::max);
+        weights.iter_mut().for_each(|log| *log = math::exp_single(*log - most));
         let sum: f32 = weights.iter().sum();
         weights.iter_mut().for_each(|weight| *weight /= sum);
-        weights
     }
 
     /// Whether the best known explanation is one at all: its squared distance not beyond what one reading in a thousand
@@ -205,13 +221,13 @@ impl Weighing {
     }
 }
 
-/// Points gathered into hypotheses, most likely first.
-fn gathered(weights: &[f32; POINTS]) -> Hypotheses {
-    let mut all = Hypotheses::NONE;
+/// Points gathered into hypotheses, most likely first. Their probabilities sum to 1 to double precision.
+#[inline(never)]
+fn gather(all: &mut Hypotheses, weights: &[f32; POINTS]) {
+    all.clear();
     for (number, weight) in weights.iter().enumerate() {
         all.add(Point::of(number).causes(), f64::from(*weight));
     }
     all.normalise();
     all.sort();
-    all
 }

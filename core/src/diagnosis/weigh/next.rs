@@ -58,14 +58,39 @@ pub(super) fn confirms(causes: CauseSet) -> NextCheck {
     }
 }
 
-/// One of the leading hypotheses at its likeliest severity.
-struct Leader {
-    probability: f64,
-    change: Change,
-    /// Measured less what it expects of the measured channels, solved by their covariance.
-    solved: Vector,
+/// What the leading hypotheses expect of a channel that was not measured, summed up.
+#[derive(Clone, Copy)]
+struct Sums {
+    /// Variance that all share, with the instrument's own.
+    base: f32,
+    total: f64,
+    mean: f64,
+    square: f64,
+    within: f64,
 }
 
+impl Sums {
+    const NONE: Self = Self { base: 0.0, total: 0.0, mean: 0.0, square: 0.0, within: 0.0 };
+
+    fn add(&mut self, probability: f64, predicted: f32, variance: f32) {
+        let (predicted, variance) = (f64::from(predicted), f64::from(variance));
+        self.total += probability;
+        self.mean += probability * predicted;
+        self.square += probability * (predicted * predicted + variance);
+        self.within += probability * math::ln(variance);
+    }
+
+    /// Information expected of measuring it, nats.
+    fn information(&self) -> f64 {
+        if self.total <= 0.0 {
+            return 0.0;
+        }
+        let (mean, square, within) = (self.mean / self.total, self.square / self.total, self.within / self.total);
+        0.5 * (math::ln((square - mean * mean).max(1e-9)) - within)
+    }
+}
+
+#[inline(never)]
 pub(super) fn next_check(
     weighing: &Weighing,
     weights: &[f32; POINTS],
@@ -75,40 +100,59 @@ pub(super) fn next_check(
     if let Some(causes) = conclusion.causes {
         return confirms(causes);
     }
-    let factors = Factors::of(&weighing.covariance, weighing.chosen.count);
-    let mut best = (WORTH, None);
-    let mut leaders: [Option<Leader>; LEADING] = [const { None }; LEADING];
-    for (place, hypothesis) in leaders.iter_mut().zip(hypotheses.iter()) {
-        if hypothesis.causes.contains(Cause::Unmodelled) {
-            continue;
-        }
-        let likeliest = likeliest(weights, hypothesis.causes);
-        let change = Change::of(weighing.kind.signature, Point::of(likeliest), &weighing.regressors);
-        let mean = weighing.chosen.vector(&change.response.mean);
-        let left: Vector = core::array::from_fn(|k| at(&weighing.residual, k) - at(&mean, k));
-        *place = Some(Leader { probability: hypothesis.probability, change, solved: factors.solve(&left) });
-    }
-    for (channel, check, instrument, worth) in MEASURABLE {
-        if weighing.measured.present.get(channel) == Some(&true) {
-            continue;
-        }
-        let information = worth * information(weighing, &factors, &leaders, channel, instrument);
-        if information > best.0 {
-            best = (information, Some(check));
-        }
-    }
+    let best = most_telling(weighing, weights, hypotheses);
     // Non-condensables show best on a unit at rest.
     let standing = hypotheses.marginal(Cause::NonCondensables);
-    if let (true, None) = ((0.1..0.9).contains(&standing), best.1) {
+    if let (true, None) = ((0.1..0.9).contains(&standing), best) {
         return NextCheck::StandingPressure;
     }
-    match best.1 {
+    match best {
         Some(check) => check,
         None => hypotheses
             .iter()
             .find(|one| !one.causes.is_empty())
             .map_or(NextCheck::ReadAgain, |one| confirms(one.causes)),
     }
+}
+
+/// The measurement that tells most, if any is worth its time.
+#[inline(never)]
+fn most_telling(weighing: &Weighing, weights: &[f32; POINTS], hypotheses: &Hypotheses) -> Option<NextCheck> {
+    let chosen = &weighing.chosen;
+    let factors = Factors::of(&weighing.covariance, chosen.count);
+    let mut sums = [Sums::NONE; MEASURABLE.len()];
+    for (sums, (channel, _, instrument, _)) in sums.iter_mut().zip(&MEASURABLE) {
+        let Some(place) = chosen.unmeasured(*channel) else { continue };
+        let (shared, own) = weighing.shared(place);
+        let explained: f32 = factors.solve(&shared).iter().zip(&shared).map(|(x, y)| x * y).sum();
+        sums.base = (own - explained).max(0.01) + instrument * instrument;
+    }
+    let mut change = Change::NONE;
+    for hypothesis in hypotheses.iter().take(LEADING).filter(|one| !one.causes.contains(Cause::Unmodelled)) {
+        let likeliest = likeliest(weights, hypothesis.causes);
+        change.put(weighing.signature, Point::of(likeliest), &weighing.regressors);
+        let mean = chosen.vector(&change.response.mean);
+        let left: Vector = core::array::from_fn(|k| at(&weighing.residual, k) - at(&mean, k));
+        let solved = factors.solve(&left);
+        for (sums, (channel, ..)) in sums.iter_mut().zip(&MEASURABLE) {
+            let Some(place) = chosen.unmeasured(*channel) else { continue };
+            let (shared, _) = weighing.shared(place);
+            let predicted =
+                at(&change.response.mean, *channel) + solved.iter().zip(&shared).map(|(x, y)| x * y).sum::<f32>();
+            let along = at(&change.response.along, *channel);
+            let other = at(&change.second_along, *channel);
+            let variance = sums.base + along * along + other * other + at(&change.response.beside, *channel);
+            sums.add(hypothesis.probability, predicted, variance);
+        }
+    }
+    let mut best = (WORTH, None);
+    for (sums, (_, check, _, worth)) in sums.iter().zip(&MEASURABLE) {
+        let information = worth * sums.information();
+        if information > best.0 {
+            best = (information, Some(*check));
+        }
+    }
+    best.1
 }
 
 fn likeliest(weights: &[f32; POINTS], causes: CauseSet) -> usize {
@@ -121,36 +165,12 @@ fn likeliest(weights: &[f32; POINTS], causes: CauseSet) -> usize {
     best.0
 }
 
-/// Information expected of measuring a channel, nats.
-fn information(
-    weighing: &Weighing,
-    factors: &Factors,
-    leaders: &[Option<Leader>; LEADING],
-    channel: usize,
-    instrument: f32,
-) -> f64 {
-    let mut shared = [0.0; CHANNELS];
-    for (place, measured) in shared.iter_mut().zip(weighing.chosen.place).take(weighing.chosen.count) {
-        *place = weighing.full.get(channel, usize::from(measured));
+impl Weighing {
+    /// Covariance of a channel that was not measured with those that were, by its place, and its own variance.
+    fn shared(&self, place: usize) -> (Vector, f32) {
+        let mut shared = [0.0; CHANNELS];
+        let row = self.covariance.row(place);
+        shared.iter_mut().zip(row).take(self.chosen.count).for_each(|(place, x)| *place = *x);
+        (shared, row.last().copied().unwrap_or(0.0))
     }
-    let explained: f32 = factors.solve(&shared).iter().zip(&shared).map(|(x, y)| x * y).sum();
-    let base = (weighing.full.get(channel, channel) - explained).max(0.01) + instrument * instrument;
-    let (mut total, mut mean, mut square, mut within) = (0.0, 0.0, 0.0, 0.0);
-    for leader in leaders.iter().flatten() {
-        let predicted = at(&leader.change.response.mean, channel)
-            + leader.solved.iter().zip(&shared).map(|(x, y)| x * y).sum::<f32>();
-        let along = at(&leader.change.response.along, channel);
-        let other = at(&leader.change.second_along, channel);
-        let variance = base + along * along + other * other + at(&leader.change.response.beside, channel);
-        let (predicted, variance) = (f64::from(predicted), f64::from(variance));
-        total += leader.probability;
-        mean += leader.probability * predicted;
-        square += leader.probability * (predicted * predicted + variance);
-        within += leader.probability * math::ln(variance);
-    }
-    if total <= 0.0 {
-        return 0.0;
-    }
-    let (mean, square, within) = (mean / total, square / total, within / total);
-    0.5 * (math::ln((square - mean * mean).max(1e-9)) - within)
 }

@@ -4,7 +4,7 @@ use super::constants::{RELATIVE, SCATTER};
 use super::expected::at;
 use super::matrix::Vector;
 use super::{CHANNELS, CHARGE, CONDENSING, DISCHARGE, EVAPORATING, LINE_DROP, LIQUID_LINE, SUCTION_LINE};
-use crate::diagnosis::signature::{PAIR_CAUSES, Signature};
+use crate::diagnosis::signature::{PAIR_CAUSES, Signature, TABLED};
 use crate::math;
 
 /// The restriction by its number less one.
@@ -17,6 +17,9 @@ const STILL_K: f32 = 0.1;
 pub(super) struct Regressors([f32; 5]);
 
 impl Regressors {
+    /// Of the usual unit in the usual air.
+    pub(super) const NONE: Self = Self([1.0, 0.0, 0.0, 0.0, 0.0]);
+
     /// Of the air (K: outdoors, return dry and wet bulb) and of what is expected of the healthy unit.
     pub(super) fn of(air: &[f32; 3], expected: &Vector) -> Self {
         let [outdoor, _, wet] = *air;
@@ -42,50 +45,53 @@ impl Response {
     /// Nothing changes.
     pub(super) const NONE: Self = Self { mean: [0.0; CHANNELS], along: [0.0; CHANNELS], beside: [0.0; CHANNELS] };
 
-    /// Of one cause (by its number less one) at one of its severities.
-    pub(super) fn of(signature: &Signature, cause: usize, node: usize, regressors: &Regressors) -> Self {
-        let mut response = Self::NONE;
+    /// Writes that of one cause (by its number less one) at one of its severities over this.
+    #[inline(never)]
+    pub(super) fn put(&mut self, signature: &Signature, cause: usize, node: usize, regressors: &Regressors) {
         let tables = (
             signature.mean.get(cause).and_then(|nodes| nodes.get(node)),
             signature.along.get(cause).and_then(|nodes| nodes.get(node)),
             signature.beside.get(cause).and_then(|nodes| nodes.get(node)),
         );
-        if let (Some(mean), Some(along), Some(beside)) = tables {
+        let (Some(mean), Some(along), Some(beside)) = tables else {
+            *self = Self::NONE;
+            return;
+        };
+        for channel in 0..TABLED {
+            let mut sum = 0.0;
             for ((row, steps), factor) in mean.iter().zip(&signature.mean_steps).zip(&regressors.0) {
-                for ((place, count), step) in response.mean.iter_mut().zip(row).zip(steps) {
-                    *place += factor * step * f32::from(*count);
-                }
+                sum += factor * steps[channel] * f32::from(row[channel]);
             }
-            for ((place, count), step) in response.along.iter_mut().zip(along).zip(&signature.along_steps) {
-                *place = SCATTER * step * f32::from(*count);
-            }
-            let usual = mean.first().into_iter().flatten().zip(signature.mean_steps.first().into_iter().flatten());
-            let scatter = beside.iter().zip(&signature.beside_steps);
-            for ((place, (count, step)), (mean_count, mean_step)) in response.beside.iter_mut().zip(scatter).zip(usual)
-            {
-                let rest = step * f32::from(*count);
-                let other = RELATIVE * mean_step * f32::from(*mean_count);
-                *place = SCATTER * SCATTER * (rest * rest + other * other);
-            }
+            self.mean[channel] = sum;
+            self.along[channel] = SCATTER * signature.along_steps[channel] * f32::from(along[channel]);
+            let rest = signature.beside_steps[channel] * f32::from(beside[channel]);
+            let other = RELATIVE * signature.mean_steps[0][channel] * f32::from(mean[0][channel]);
+            self.beside[channel] = SCATTER * SCATTER * (rest * rest + other * other);
         }
-        unit_dependent(&mut response, cause);
+        self.along[CHARGE] = 0.0;
+        self.beside[CHARGE] = 0.0;
         // What a scale shows of the charge needs no table.
         let severity = severity(signature, cause, node);
-        let share = match cause {
-            0 => 1.0 - severity,
-            1 => 1.0 + severity,
-            _ => 1.0,
+        self.mean[CHARGE] = match cause {
+            0 => 100.0 * math::ln_single(1.0 - severity),
+            1 => 100.0 * math::ln_single(1.0 + severity),
+            _ => 0.0,
         };
-        if let Some(place) = response.mean.get_mut(CHARGE) {
-            *place = 100.0 * math::ln_single(share);
-        }
-        response
+        unit_dependent(self, cause);
     }
 
     /// Of a restriction in the liquid line: where some of the liquid flashes behind it, or where none does and the line is
     /// as warm as it was.
-    pub(super) fn of_restriction(signature: &Signature, node: usize, regressors: &Regressors, flashes: bool) -> Self {
-        let mut response = Self::of(signature, RESTRICTION, node, regressors);
+    #[inline(never)]
+    pub(super) fn put_restriction(
+        &mut self,
+        signature: &Signature,
+        node: usize,
+        regressors: &Regressors,
+        flashes: bool,
+    ) {
+        self.put(signature, RESTRICTION, node, regressors);
+        let response = self;
         let drop = at(&response.mean, LINE_DROP);
         let share = 1.0 - signature.still.get(node).copied().unwrap_or(0.0);
         // The tables' mean is that of all units, flashing or not.
@@ -97,46 +103,43 @@ impl Response {
             *along = 0.0;
             *beside = deviation * deviation;
         }
-        response
     }
 
     /// The usual change for a small severity, in proportion from the least one of the tables.
+    #[inline(never)]
     pub(super) fn slope(signature: &Signature, cause: usize, severity_now: f32) -> Vector {
-        let usual = Regressors([1.0, 0.0, 0.0, 0.0, 0.0]);
-        let least = Self::of(signature, cause, 0, &usual);
+        let mut least = Self::NONE;
+        least.put(signature, cause, 0, &Regressors::NONE);
         let factor = severity_now / severity(signature, cause, 0).max(1e-3);
         least.mean.map(|x| factor * x)
     }
 
-    /// Of a pair of causes: the sum of both, and what they do beyond it.
-    pub(super) fn of_pair(
+    /// Writes mean and scatter of a pair of causes over this: the sum of both, and what they do beyond it.
+    #[inline(never)]
+    pub(super) fn put_pair(
+        &mut self,
         signature: &Signature,
         pair: usize,
         nodes: (usize, usize),
-        responses: (&Self, &Self),
+        (first, second): (&Self, &Self),
         regressors: &Regressors,
-    ) -> Self {
+    ) {
+        for channel in 0..CHANNELS {
+            self.mean[channel] = first.mean[channel] + second.mean[channel];
+            self.beside[channel] = first.beside[channel] + second.beside[channel];
+        }
+        let (Some(mean), Some(beside)) = (signature.pair_mean.get(pair), signature.pair_beside.get(pair)) else {
+            return;
+        };
         let strength = ((nodes.0 + 1) * (nodes.1 + 1)) as f32 / 12.0;
-        let (first, second) = responses;
-        let mut both = Self::NONE;
-        for (place, (x, y)) in both.mean.iter_mut().zip(first.mean.iter().zip(&second.mean)) {
-            *place = x + y;
-        }
-        for (place, (x, y)) in both.beside.iter_mut().zip(first.beside.iter().zip(&second.beside)) {
-            *place = x + y;
-        }
-        if let (Some(mean), Some(beside)) = (signature.pair_mean.get(pair), signature.pair_beside.get(pair)) {
-            for ((row, steps), factor) in mean.iter().zip(&signature.pair_steps).zip(&regressors.0) {
-                for ((place, count), step) in both.mean.iter_mut().zip(row).zip(steps) {
-                    *place += strength * factor * step * f32::from(*count);
-                }
+        let factors: [f32; 3] = core::array::from_fn(|k| strength * regressors.0[k]);
+        for channel in 0..TABLED {
+            for ((row, steps), factor) in mean.iter().zip(&signature.pair_steps).zip(factors) {
+                self.mean[channel] += factor * steps[channel] * f32::from(row[channel]);
             }
-            for ((place, count), step) in both.beside.iter_mut().zip(beside).zip(&signature.pair_beside_steps) {
-                let scatter = strength * step * f32::from(*count);
-                *place += scatter * scatter;
-            }
+            let scatter = strength * signature.pair_beside_steps[channel] * f32::from(beside[channel]);
+            self.beside[channel] += scatter * scatter;
         }
-        both
     }
 }
 
