@@ -260,7 +260,7 @@ fn contradictions_are_not_judged() {
     let swapped = orifice().psig(Field::SuctionPressure, 310.0).psig(Field::LiquidPressure, 125.0);
     not_judged(&swapped, Reason::PressuresContradict);
     let equal = orifice().psig(Field::SuctionPressure, 200.0).psig(Field::LiquidPressure, 200.0);
-    not_judged(&equal, Reason::PressuresContradict);
+    not_judged(&equal, Reason::EqualPressures);
     not_judged(&orifice().psig(Field::DischargePressure, 290.0), Reason::PressuresContradict);
     not_judged(&orifice().f(Field::ReturnWetBulb, 78.0), Reason::AirTemperaturesContradict);
     not_judged(&orifice().f(Field::SupplyDryBulb, 77.0), Reason::AirTemperaturesContradict);
