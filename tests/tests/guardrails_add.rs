@@ -137,6 +137,22 @@ fn not_while_the_head_is_high() {
     }
 }
 
+/// Superheat far above its target and nothing else: the table's rule would add, and a restriction, little air and a starving
+/// device would show the same.
+#[test]
+fn not_on_superheat_alone() {
+    let alone = ByHand::of(&R410A, Metering::FixedOrifice)
+        .f(Field::OutdoorDryBulb, 85.0)
+        .f(Field::ReturnDryBulb, 77.0)
+        .f(Field::ReturnWetBulb, 66.0)
+        .psig(Field::SuctionPressure, 116.0)
+        .superheat(32.0);
+    let finding = alone.finding();
+    assert!(finding.hypotheses.is_empty() && finding.protocol.action == satline::charge::Action::Add);
+    assert_eq!((finding.advice, finding.charge_status), (Advice::DoNotCharge, ChargeStatus::Provisional));
+    assert!(finding.next_check != NextCheck::FindLeak && finding.next_check != NextCheck::None);
+}
+
 #[test]
 fn not_past_what_it_should_hold() {
     for reading in [short_valve(), short_orifice()] {

@@ -18,6 +18,10 @@ const BEFORE_ADDING: [Cause; 6] = [
     Cause::NonCondensables,
 ];
 
+/// How far from one the probabilities may sum: they are weighed in single precision, and more than a few units in the last
+/// place of two dozen of them would be a mistake.
+const SUM: f64 = 1e-5;
+
 /// Superheat, subcooling, condensing over outdoor air, evaporating over freezing; °F, from the reading alone.
 struct Signs {
     superheat: Option<f64>,
@@ -97,7 +101,7 @@ fn numbers(violated: &mut Violated, finding: &Finding) {
     let probabilities: Vec<f64> = finding.hypotheses.iter().map(|one| one.probability).collect();
     violated.when(probabilities.iter().any(|one| !(0.0..=1.0).contains(one)), "a probability outside 0 to 1");
     let sum: f64 = probabilities.iter().sum();
-    violated.when(!probabilities.is_empty() && (sum - 1.0).abs() > 1e-6, "probabilities that do not sum to one");
+    violated.when(!probabilities.is_empty() && (sum - 1.0).abs() > SUM, "probabilities that do not sum to one");
 }
 
 fn adding(violated: &mut Violated, reading: &Reading, finding: &Finding) {
