@@ -8,7 +8,7 @@ use super::finding::{Advice, Charge, ChargeStatus, NextCheck, Reason, Value, Val
 use super::judge::{Judge, Verdict, kelvin};
 use super::limits::{
     CONDENSING_OVER_AMBIENT_ALONE_F, FAULT_MOST, HEALTHY_LEAST, LEFT_STANDARDS, LIKELY, OTHER_FAULT, SUPERHEAT_LEFT_K,
-    SUPERHEAT_NEAR_ZERO_F, SURE, TOP_UP_MOST, WEIGHED_OVER_EXPECTED,
+    SUPERHEAT_NEAR_ZERO_F, SURE, TOP_UP_MOST, TOP_UP_WITHOUT_TARGET_MOST, WEIGHED_OVER_EXPECTED,
 };
 use super::precondition::{PreconditionStatus, Preconditions};
 use super::weigh::Evidence;
@@ -166,7 +166,9 @@ impl Judge<'_> {
             (_, other) => other,
         };
         let status = if stands && unseen.is_none() { verdict.status } else { ChargeStatus::Provisional };
-        let much = evidence.amount.is_none_or(|amount| amount.share.abs() > TOP_UP_MOST);
+        let by_target = verdict.reason != Reason::JudgedByEvidence;
+        let most = if by_target { TOP_UP_MOST } else { TOP_UP_WITHOUT_TARGET_MOST };
+        let much = evidence.amount.is_none_or(|amount| amount.share.abs() > most);
         let advice = match verdict.advice {
             _ if !sure || unseen.is_some() => Advice::DoNotCharge,
             Advice::AddInSteps if much => Advice::WeighIn,

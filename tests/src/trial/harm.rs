@@ -89,6 +89,8 @@ pub fn counts(rows: &[Row], all: &[Judged]) -> String {
         let _ = write!(page, "{:>7}", ["A", "B", "C", "D", "E", "F"][place]);
     }
     let _ = writeln!(page, "{:>14}{:>8}{:>21}{:>22}", "E in healthy", "any", "% of rows", "% of units harmed");
+    page.truncate(page.len() - 1);
+    let _ = writeln!(page, "{:>9}{:>9}", "adds", "removes");
     for judged in all {
         let pairs = || rows.iter().zip(&judged.calls);
         let _ = write!(page, "  {:<24}", judged.title());
@@ -101,7 +103,10 @@ pub fn counts(rows: &[Row], all: &[Judged]) -> String {
         let mut harmed = std::collections::BTreeMap::new();
         pairs().for_each(|(row, call)| *harmed.entry(row.unit).or_insert(false) |= hurts(row, call));
         let units = Tally::of(harmed.into_iter()).share();
-        let _ = writeln!(page, "{healthy:>14}{any:>8}{:>21}{units:>22}", tally(rows, judged).share());
+        let adds = judged.calls.iter().filter(|call| call.adds).count();
+        let removes = judged.calls.iter().filter(|call| call.removes).count();
+        let harmful = tally(rows, judged).share();
+        let _ = writeln!(page, "{healthy:>14}{any:>8}{harmful:>21}{units:>22}{adds:>9}{removes:>9}");
     }
     for (harm, letter) in Harm::ALL.iter().zip(["A", "B", "C", "D", "E", "F"]) {
         let _ = writeln!(page, "  {letter}: {}", harm.words());
