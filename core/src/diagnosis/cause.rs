@@ -156,6 +156,14 @@ impl Hypotheses {
         }
     }
 
+    /// So that they sum to 1, to double precision.
+    pub(crate) fn normalise(&mut self) {
+        let total: f64 = self.iter().map(|one| one.probability).sum();
+        if total > 0.0 {
+            self.items.iter_mut().for_each(|one| one.probability /= total);
+        }
+    }
+
     /// Most likely first; equal ones in the order they came.
     pub(crate) fn sort(&mut self) {
         for end in 1..self.count {

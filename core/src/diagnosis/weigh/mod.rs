@@ -196,10 +196,16 @@ impl Weighing {
     #[inline(never)]
     fn weigh_priors(&self, weights: &mut [f32; POINTS], priors: &Priors) {
         *weights = self.logs;
+        let mut prior = (None, 0.0);
         for (number, log) in weights.iter_mut().enumerate() {
             let point = Point::of(number);
-            let prior = priors.weight(point.causes()) as f32 / point.spread() as f32;
-            *log += math::ln_single(prior.max(1e-30));
+            // All points of a hypothesis share its prior evenly.
+            let causes = Some(point.causes());
+            if causes != prior.0 {
+                let weight = priors.weight(point.causes()) as f32 / point.spread() as f32;
+                prior = (causes, math::ln_single(weight.max(1e-30)));
+            }
+            *log += prior.1;
         }
         let most = weights.iter().copied().fold(f32::NEG_INFINITY, f32::max);
         weights.iter_mut().for_each(|log| *log = math::exp_single(*log - most));
@@ -223,16 +229,16 @@ impl Weighing {
 #[inline(never)]
 fn gather(all: &mut Hypotheses, weights: &[f32; POINTS]) {
     all.clear();
-    let total: f64 = weights.iter().copied().map(f64::from).sum();
     let mut current = Hypothesis { causes: CauseSet::HEALTHY, probability: 0.0 };
     for (number, weight) in weights.iter().enumerate() {
         let causes = Point::of(number).causes();
         if causes != current.causes {
-            all.push(Hypothesis { probability: current.probability / total, ..current });
+            all.push(current);
             current = Hypothesis { causes, probability: 0.0 };
         }
         current.probability += f64::from(*weight);
     }
-    all.push(Hypothesis { probability: current.probability / total, ..current });
+    all.push(current);
+    all.normalise();
     all.sort();
 }
