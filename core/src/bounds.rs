@@ -25,7 +25,9 @@ impl Bound {
     ///
     /// # Errors
     /// [`Error::NotFinite`] for NaN and infinities, [`Error::OutOfRange`] outside the limits.
-    #[inline]
+    // On a board, size before speed: once, not in every quantity.
+    #[cfg_attr(not(target_arch = "arm"), inline)]
+    #[cfg_attr(target_arch = "arm", inline(never))]
     pub fn check(&self, value: f64) -> Result<f64, Error> {
         // Written so that NaN fails the first comparison and takes the slow path.
         if value >= self.lower && value <= self.upper {
