@@ -25,16 +25,17 @@ impl Bound {
     ///
     /// # Errors
     /// [`Error::NotFinite`] for NaN and infinities, [`Error::OutOfRange`] outside the limits.
-    // On a board, size before speed: once, not in every quantity.
-    #[cfg_attr(not(target_arch = "arm"), inline)]
-    #[cfg_attr(target_arch = "arm", inline(never))]
+    #[inline]
     pub fn check(&self, value: f64) -> Result<f64, Error> {
         // Written so that NaN fails the first comparison and takes the slow path.
-        if value >= self.lower && value <= self.upper {
-            Ok(value)
-        } else {
-            Err(refuse(self.quantity, self.unit, value, self.lower, self.upper, self.advice))
-        }
+        if value >= self.lower && value <= self.upper { Ok(value) } else { Err(self.refuse(value)) }
+    }
+
+    /// Here once rather than in every check that may need it.
+    #[cold]
+    #[inline(never)]
+    fn refuse(&self, value: f64) -> Error {
+        refuse(self.quantity, self.unit, value, self.lower, self.upper, self.advice)
     }
 }
 
