@@ -108,7 +108,7 @@ impl Weighing {
         self.compare(&kind, reading, (&around, &measured), &mut expected);
         let off: Vector = core::array::from_fn(|k| expected::at(&measured.value, k) - expected::at(&expected.mean, k));
         self.residual = self.chosen.vector(&off);
-        self.regressors = Regressors::of(&around.kelvin, &expected.mean);
+        self.regressors.put(kind.signature, &around.kelvin, &expected.mean);
         self.logs = [f32::NEG_INFINITY; POINTS];
         self.best = (f32::INFINITY, f32::NEG_INFINITY);
         self.done = 0;
