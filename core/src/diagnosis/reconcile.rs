@@ -79,7 +79,7 @@ impl Judge<'_> {
         };
         let sure = cause.is_none_or(|cause| {
             evidence.hypotheses.marginal(cause) >= SURE
-                && likeliest_other(&evidence.hypotheses, cause) < OTHER_FAULT
+                && likeliest_other(evidence.hypotheses, cause) < OTHER_FAULT
                 && evidence.fits
         });
         let stands = evidence.conclusion.causes == Some(agreed);
