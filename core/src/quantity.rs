@@ -56,7 +56,18 @@ macro_rules! quantity {
                 self.0
             }
         }
+
+        impl Within for $name {
+            fn within(value: f64) -> Self {
+                Self(value)
+            }
+        }
     };
+}
+
+/// From an SI value that was checked against the quantity's bound already.
+pub(crate) trait Within: SiQuantity {
+    fn within(value: f64) -> Self;
 }
 
 /// What every quantity has: an SI value and its accepted range.

@@ -7,6 +7,7 @@ use crate::bounds;
 use crate::error::Error;
 use crate::quantity::{
     AirTemperature, Airflow, Atmosphere, Mass, Minutes, Power, Pressure, SiQuantity, TargetDifference, Temperature,
+    Within as _,
 };
 use crate::saturation::SaturationCurves;
 
@@ -199,7 +200,9 @@ macro_rules! reading {
             /// # Errors
             /// A value that is not finite or outside the field's bound; the reading is then unchanged.
             pub fn set(&mut self, field: Field, value: f64) -> Result<(), Error> {
-                match field { $(Field::$variant => self.$field = Some(<$kind>::from_si(value)?)),* }
+                // Checked once for all: a check of each kind would be most of a small program.
+                let value = field.bound().check(value)?;
+                match field { $(Field::$variant => self.$field = Some(<$kind>::within(value))),* }
                 Ok(())
             }
 

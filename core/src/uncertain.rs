@@ -122,6 +122,13 @@ pub fn propagate_all<const N: usize, const M: usize>(
 
 /// Root of the sum of the squares of independent contributions.
 pub(crate) fn root_of_squares<const N: usize>(contributions: [f64; N]) -> f64 {
+    root(&contributions)
+}
+
+// On a board, size before speed: once, not for every number of contributions.
+#[cfg_attr(not(target_arch = "arm"), inline)]
+#[cfg_attr(target_arch = "arm", inline(never))]
+fn root(contributions: &[f64]) -> f64 {
     math::sqrt(contributions.iter().map(|part| part * part).sum())
 }
 

@@ -17,8 +17,7 @@
  *
  * Stack. On a Cortex-M4 (32-bit, doubles in software) functions use less than so many bytes, which tests/firmware/run
  * measures and holds:
- *  10240  satline_diagnose_with on its stack
- *   5120  satline_diagnose
+ *  10240  satline_diagnose; satline_diagnose_with on its stack
  *   4096  satline_diagnose_with, given memory to work in
  *   3072  satline_coil_...
  *   2048  satline_decay_judge

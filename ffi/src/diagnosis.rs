@@ -20,7 +20,7 @@ pub const SATLINE_BASELINE_WORDS: usize = 320;
 
 /// Words of the work that hold the reading, behind it the weighing, and behind that the finding.
 const READING_WORDS: usize = SATLINE_BASELINE_WORDS;
-const WEIGHING_WORDS: usize = 192;
+const WEIGHING_WORDS: usize = 224;
 const FINDING_WORDS: usize = SATLINE_DIAGNOSIS_WORDS - READING_WORDS - WEIGHING_WORDS;
 
 // What is kept in the work must fit, and words are aligned for it.

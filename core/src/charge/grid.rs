@@ -38,8 +38,34 @@ pub(super) enum Gap {
 impl<const ROWS: usize, const COLUMNS: usize> Grid<ROWS, COLUMNS> {
     /// Bilinear interpolation. Blank as soon as any cell that carries weight is blank.
     pub(super) fn at(&self, row: f64, column: f64) -> Result<Sloped, Gap> {
-        let (row, down) = split(row - self.first_row, ROWS, Gap::RowBelow, Gap::RowAbove)?;
-        let (column, right) = split(column - self.first_column, COLUMNS, Gap::ColumnBelow, Gap::ColumnAbove)?;
+        self.cells().at(row - self.first_row, column - self.first_column)
+    }
+
+    /// A cell in degrees Fahrenheit; none when it is blank or off the table.
+    #[cfg(test)]
+    pub(super) fn cell(&self, row: usize, column: usize) -> Option<f64> {
+        self.cells().cell(row, column)
+    }
+
+    fn cells(&self) -> Cells<'_> {
+        Cells { tenths: self.tenths.as_flattened(), rows: ROWS, columns: COLUMNS }
+    }
+}
+
+/// The cells of a table of any size: what is computed with them is there once, not for each size.
+#[derive(Clone, Copy)]
+struct Cells<'a> {
+    tenths: &'a [u16],
+    rows: usize,
+    columns: usize,
+}
+
+impl Cells<'_> {
+    /// By the place from the first row and column.
+    #[cfg_attr(target_arch = "arm", inline(never))]
+    fn at(self, row: f64, column: f64) -> Result<Sloped, Gap> {
+        let (row, down) = split(row, self.rows, Gap::RowBelow, Gap::RowAbove)?;
+        let (column, right) = split(column, self.columns, Gap::ColumnBelow, Gap::ColumnAbove)?;
         let mut value = 0.0;
         for (row, row_weight) in [(row, 1.0 - down), (row + 1, down)] {
             for (column, column_weight) in [(column, 1.0 - right), (column + 1, right)] {
@@ -68,9 +94,11 @@ impl<const ROWS: usize, const COLUMNS: usize> Grid<ROWS, COLUMNS> {
         })
     }
 
-    /// A cell in degrees Fahrenheit; none when it is blank or off the table.
-    pub(super) fn cell(&self, row: usize, column: usize) -> Option<f64> {
-        let tenths = *self.tenths.get(row)?.get(column)?;
+    fn cell(self, row: usize, column: usize) -> Option<f64> {
+        if column >= self.columns {
+            return None;
+        }
+        let tenths = *self.tenths.get(row.checked_mul(self.columns)?.checked_add(column)?)?;
         if tenths == BLANK { None } else { Some(f64::from(tenths) / 10.0) }
     }
 }

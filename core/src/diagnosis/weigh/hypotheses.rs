@@ -3,7 +3,7 @@
 use super::CHANNELS;
 use super::constants::{BY_SEVERITY, BY_SEVERITY_OF_PAIR, CHARGE_COUNTS, FREEDOM, UNKNOWN};
 use super::expected::at;
-use super::matrix::{HALF, Half, LANES, Lane, Vector, distances};
+use super::matrix::{Batch, Half, LANES, Vector};
 use super::response::{RESTRICTION, Regressors, Response, pair_causes};
 use crate::diagnosis::cause::{Cause, CauseSet};
 use crate::diagnosis::signature::{CAUSES, NODES, PAIRS, Signature};
@@ -96,7 +96,7 @@ pub(super) const BATCH: usize = 4;
 pub(super) const BATCHES: usize = SINGLES.div_ceil(BATCH) + PAIRS;
 
 /// The points of a batch.
-pub(super) const fn batch(number: usize) -> (usize, usize) {
+const fn points(number: usize) -> (usize, usize) {
     let singles = SINGLES.div_ceil(BATCH);
     if number < singles {
         let first = number * BATCH;
@@ -218,66 +218,28 @@ impl Chosen {
     }
 }
 
-/// What hypotheses are weighed with, side by side: of the measured channels, what is left of the residual, both principal
-/// directions and the variance beside them.
-struct Table {
-    residuals: [Lane; CHANNELS],
-    first: [Lane; CHANNELS],
-    second: [Lane; CHANNELS],
-    beside: [Lane; CHANNELS],
+impl Batch {
+    /// A point's change, and what it leaves of the residual: of the measured channels.
+    #[inline(never)]
+    fn put(&mut self, lane: usize, chosen: &Chosen, residual: &Vector, change: &Change) {
+        let mut put = |place: usize, channel: usize, known: f32| {
+            let (change, along) = (&change.response, &change.second_along);
+            *self.residuals.get_mut(place)?.get_mut(lane)? = known - change.mean.get(channel)?;
+            *self.first.get_mut(place)?.get_mut(lane)? = *change.along.get(channel)?;
+            *self.second.get_mut(place)?.get_mut(lane)? = *along.get(channel)?;
+            *self.beside.get_mut(place)?.get_mut(lane)? = *change.beside.get(channel)?;
+            Some(())
+        };
+        for (place, (channel, known)) in chosen.measured().zip(residual).enumerate() {
+            put(place, channel, *known);
+        }
+    }
 }
 
-impl Table {
-    const NONE: Self = Self {
-        residuals: [[0.0; LANES]; CHANNELS],
-        first: [[0.0; LANES]; CHANNELS],
-        second: [[0.0; LANES]; CHANNELS],
-        beside: [[0.0; LANES]; CHANNELS],
-    };
-
-    fn put(&mut self, lane: usize, chosen: &Chosen, residual: &Vector, change: &Change) {
-        let columns = self.residuals.iter_mut().zip(&mut self.first).zip(&mut self.second).zip(&mut self.beside);
-        for ((channel, known), (((left, first), second), beside)) in chosen.measured().zip(residual).zip(columns) {
-            let places = (left.get_mut(lane), first.get_mut(lane), second.get_mut(lane), beside.get_mut(lane));
-            if let (Some(left), Some(first), Some(second), Some(beside)) = places {
-                *left = known - at(&change.response.mean, channel);
-                *first = at(&change.response.along, channel);
-                *second = at(&change.second_along, channel);
-                *beside = at(&change.response.beside, channel);
-            }
-        }
-    }
-
-    /// Logarithms of the likelihoods, up to what all share, and the squared distances.
-    #[inline(never)]
-    fn likelihoods(&mut self, covariance: &Half, size: usize) -> (Lane, Lane) {
-        let mut matrices = [[0.0; LANES]; HALF];
-        let mut rest: &mut [Lane] = &mut matrices;
-        let mut known: &[f32] = &covariance.0;
-        for i in 0..size {
-            let (Some((row, after)), Some((from, known_after))) =
-                (rest.split_at_mut_checked(i + 1), known.split_at_checked(i + 1))
-            else {
-                break;
-            };
-            let (Some(x), Some(y), Some(extra)) = (self.first.get(i), self.second.get(i), self.beside.get(i)) else {
-                break;
-            };
-            for (((place, base), a), b) in row.iter_mut().zip(from).zip(&self.first).zip(&self.second) {
-                *place = core::array::from_fn(|k| base + x[k] * a[k] + y[k] * b[k]);
-            }
-            if let Some(place) = row.last_mut() {
-                *place = core::array::from_fn(|k| place[k] + extra[k]);
-            }
-            (rest, known) = (after, known_after);
-        }
-        let (squared, determinant) = distances(&mut matrices, &mut self.residuals, size);
-        let half = -0.5 * (FREEDOM + size as f32);
-        let logs = core::array::from_fn(|k| {
-            half * math::ln_single(1.0 + squared[k] / FREEDOM) - 0.5 * math::ln_single(determinant[k])
-        });
-        (logs, squared)
-    }
+/// Logarithm of the likelihood, up to what all share.
+fn likelihood(squared: f32, determinant: f32, size: usize) -> f32 {
+    let half = -0.5 * (FREEDOM + size as f32);
+    half * math::ln_single(1.0 + squared / FREEDOM) - 0.5 * math::ln_single(determinant)
 }
 
 /// Weighs one batch of points: gives each point's number, the logarithm of its likelihood up to what all share, and its
@@ -290,7 +252,7 @@ pub(super) fn weigh(
     number: usize,
     mut found: impl FnMut(usize, f32, f32),
 ) {
-    let (from, to) = batch(number);
+    let (from, to) = points(number);
     // Of a pair, each cause's response at both severities.
     let mut parts = [[Response::NONE; 2]; 2];
     if let Point::Pair(pair, ..) = Point::of(from) {
@@ -302,7 +264,7 @@ pub(super) fn weigh(
         }
     }
     let [[one_less, one_more], [other_less, other_more]] = &parts;
-    let mut table = Table::NONE;
+    let mut batch = Batch::NONE;
     let mut change = Change::NONE;
     for start in (from..to).step_by(LANES) {
         for lane in 0..LANES {
@@ -315,11 +277,11 @@ pub(super) fn weigh(
                 }
                 _ => change.put(signature, point, regressors),
             }
-            table.put(lane, chosen, residual, &change);
+            batch.put(lane, chosen, residual, &change);
         }
-        let (logs, squared) = table.likelihoods(covariance, chosen.count);
-        for (number, (log, squared)) in (start..to).zip(logs.into_iter().zip(squared)) {
-            found(number, log, squared);
+        let (squared, determinants) = batch.distances(covariance, chosen.count);
+        for (number, (squared, determinant)) in (start..to).zip(squared.into_iter().zip(determinants)) {
+            found(number, likelihood(squared, determinant, chosen.count), squared);
         }
     }
 }

@@ -183,9 +183,9 @@ impl Factors {
     }
 }
 
-/// How many hypotheses are weighed side by side: as many as a host's registers hold. A microcontroller's holds one, and
+/// How many hypotheses are weighed side by side: as many as fit a host's registers. On a microcontroller it is two, and
 /// each is computed in the same order either way, to the same bits.
-pub(super) const LANES: usize = if cfg!(target_arch = "arm") { 1 } else { 4 };
+pub(super) const LANES: usize = if cfg!(target_arch = "arm") { 2 } else { 4 };
 /// One number of each.
 pub(super) type Lane = [f32; LANES];
 
@@ -194,47 +194,85 @@ fn each(mut of: impl FnMut(usize) -> f32) -> Lane {
     core::array::from_fn(&mut of)
 }
 
-/// Of [`LANES`] hypotheses at once: the squared distance of their residuals by their covariances, and the product of the
-/// diagonals D, which is the determinant.
-pub(super) fn distances(matrices: &mut [Lane; HALF], residuals: &mut [Lane; CHANNELS], size: usize) -> (Lane, Lane) {
-    let mut squared = [0.0; LANES];
-    let mut determinant = [1.0; LANES];
-    // 1/D of the rows done.
-    let mut inverses = [[0.0; LANES]; CHANNELS];
-    for i in 0..size {
-        let Some((before, rest)) = matrices.split_at_mut_checked(start(i)) else { break };
-        let Some((diagonal_place, row)) = rest.get_mut(..=i).and_then(<[Lane]>::split_last_mut) else { break };
-        let mut before: &[Lane] = before;
-        for j in 0..i {
-            let Some((other, after)) = before.split_at_checked(j + 1) else { break };
-            before = after;
-            let Some((known, rest)) = row.split_at_mut_checked(j) else { break };
-            let Some(place) = rest.first_mut() else { break };
-            let mut sum = *place;
-            for (x, l) in known.iter().zip(other) {
-                sum = each(|k| sum[k] - x[k] * l[k]);
+/// What is weighed side by side: hypotheses' residuals and covariances, each of the latter a covariance that all share,
+/// two directions of scatter and a variance beside them.
+pub(super) struct Batch {
+    pub residuals: [Lane; CHANNELS],
+    pub first: [Lane; CHANNELS],
+    pub second: [Lane; CHANNELS],
+    pub beside: [Lane; CHANNELS],
+    /// L below the diagonal, while it is computed; kept here so that it is emptied but once.
+    rows: [Lane; HALF],
+    /// 1/D of the rows done.
+    inverses: [Lane; CHANNELS],
+}
+
+impl Batch {
+    pub(super) const NONE: Self = Self {
+        residuals: [[0.0; LANES]; CHANNELS],
+        first: [[0.0; LANES]; CHANNELS],
+        second: [[0.0; LANES]; CHANNELS],
+        beside: [[0.0; LANES]; CHANNELS],
+        rows: [[0.0; LANES]; HALF],
+        inverses: [[0.0; LANES]; CHANNELS],
+    };
+
+    /// Writes the covariances to the rows.
+    fn fill(&mut self, shared: &Half, size: usize) {
+        let mut places = self.rows.iter_mut().zip(&shared.0);
+        let scatter = self.first.iter().zip(&self.second).zip(&self.beside);
+        for (i, ((x, y), beside)) in scatter.enumerate().take(size) {
+            for ((a, b), (place, base)) in self.first.iter().zip(&self.second).take(i).zip(&mut places) {
+                *place = each(|k| base + x[k] * a[k] + y[k] * b[k]);
             }
-            *place = sum;
+            if let Some((place, base)) = places.next() {
+                *place = each(|k| base + x[k] * x[k] + y[k] * y[k] + beside[k]);
+            }
         }
-        let Some((done, left)) = residuals.split_at_mut_checked(i) else { break };
-        let Some(residual) = left.first_mut() else { break };
-        let (mut diagonal, mut value) = (*diagonal_place, *residual);
-        for ((x, inverse), known) in row.iter_mut().zip(&inverses).zip(done.iter()) {
-            let unscaled = *x;
-            *x = each(|k| unscaled[k] * inverse[k]);
-            diagonal = each(|k| diagonal[k] - unscaled[k] * x[k]);
-            value = each(|k| value[k] - x[k] * known[k]);
-        }
-        diagonal = diagonal.map(|one| one.max(LEAST));
-        let inverse = diagonal.map(|one| 1.0 / one);
-        *residual = value;
-        if let Some(place) = inverses.get_mut(i) {
-            *place = inverse;
-        }
-        squared = each(|k| squared[k] + value[k] * value[k] * inverse[k]);
-        determinant = each(|k| determinant[k] * diagonal[k]);
     }
-    (squared, determinant)
+
+    /// The squared distance of the residuals by their covariances, and the product of the diagonals D, which is the
+    /// determinant. Uses the residuals up.
+    #[inline(never)]
+    pub(super) fn distances(&mut self, shared: &Half, size: usize) -> (Lane, Lane) {
+        let mut squared = [0.0; LANES];
+        let mut determinant = [1.0; LANES];
+        self.fill(shared, size);
+        for i in 0..size {
+            let Some((before, rest)) = self.rows.split_at_mut_checked(start(i)) else { break };
+            let Some((base, row)) = rest.get_mut(..=i).and_then(<[Lane]>::split_last_mut) else { break };
+            let mut before: &[Lane] = before;
+            for j in 0..i {
+                let Some((other, after)) = before.split_at_checked(j + 1) else { break };
+                before = after;
+                let Some((known, rest)) = row.split_at_mut_checked(j) else { break };
+                let Some(place) = rest.first_mut() else { break };
+                let mut sum = *place;
+                for (x, l) in known.iter().zip(other) {
+                    sum = each(|k| sum[k] - x[k] * l[k]);
+                }
+                *place = sum;
+            }
+            let Some((done, left)) = self.residuals.split_at_mut_checked(i) else { break };
+            let Some(residual) = left.first_mut() else { break };
+            let (mut diagonal, mut value) = (*base, *residual);
+            for ((x, inverse), known) in row.iter_mut().zip(&self.inverses).zip(done.iter()) {
+                let unscaled = *x;
+                *x = each(|k| unscaled[k] * inverse[k]);
+                diagonal = each(|k| diagonal[k] - unscaled[k] * x[k]);
+                value = each(|k| value[k] - x[k] * known[k]);
+            }
+            diagonal = diagonal.map(|one| one.max(LEAST));
+            let inverse = diagonal.map(|one| 1.0 / one);
+            *residual = value;
+            if let Some(place) = self.inverses.get_mut(i) {
+                *place = inverse;
+            }
+            squared = each(|k| squared[k] + value[k] * value[k] * inverse[k]);
+            determinant = each(|k| determinant[k] * diagonal[k]);
+        }
+        (squared, determinant)
+    }
 }
 
 #[cfg(test)]
@@ -267,17 +305,30 @@ mod tests {
     fn side_by_side_is_one_by_one() {
         let matrix = sample();
         let b: Vector = core::array::from_fn(|i| (i as f32 - 4.0) * 0.7);
+        let (along, across): (Vector, Vector) = (b.map(|x| 0.3 * x), core::array::from_fn(|i| 1.0 / (i + 1) as f32));
+        let mut scattered = matrix;
+        scattered.add_outer(&along);
+        scattered.add_outer(&across);
+        (0..CHANNELS).for_each(|i| scattered.add(i, i, 0.5));
         for size in [1, 4, CHANNELS] {
-            let factors = Factors::of(&matrix, size);
             let short: Vector = core::array::from_fn(|i| if i < size { b[i] } else { 0.0 });
-            let expected: f32 = factors.solve(&short).iter().zip(short).map(|(x, y)| x * y).sum();
-            let mut lanes = matrix.0.map(|x| [x, 2.0 * x, x, x]);
-            let mut residuals = b.map(|x| [x, x, 2.0 * x, 0.0]);
-            let (squared, determinant) = distances(&mut lanes, &mut residuals, size);
-            assert!((squared[0] / expected - 1.0).abs() < 1e-5);
-            assert!((squared[1] / expected - 0.5).abs() < 1e-5 && (squared[2] / expected - 4.0).abs() < 1e-4);
-            assert_eq!(squared[3], 0.0);
-            assert!((determinant[1] / determinant[0] / 2.0_f32.powi(size as i32) - 1.0).abs() < 1e-4);
+            let known = |matrix: &Half| {
+                let factors = Factors::of(matrix, size);
+                let determinant: f32 = (0..size).map(|i| 1.0 / factors.row(i)[i]).product();
+                (factors.solve(&short).iter().zip(short).map(|(x, y)| x * y).sum::<f32>(), determinant)
+            };
+            // The first as it is, others with a scatter, with twice the residual, with none.
+            let mut batch = Batch::NONE;
+            batch.residuals = b.map(|x| [x, x, 2.0 * x, 0.0]);
+            batch.first = along.map(|x| [0.0, x, 0.0, 0.0]);
+            batch.second = across.map(|x| [0.0, x, 0.0, 0.0]);
+            batch.beside = [[0.0, 0.5, 0.0, 0.0]; CHANNELS];
+            let (squared, determinant) = batch.distances(&matrix, size);
+            let (plain, wide) = (known(&matrix), known(&scattered));
+            for (lane, expected) in [plain, wide, (4.0 * plain.0, plain.1), (0.0, plain.1)].into_iter().enumerate() {
+                assert!((squared[lane] - expected.0).abs() <= 1e-4 * expected.0);
+                assert!((determinant[lane] / expected.1 - 1.0).abs() < 1e-4);
+            }
         }
     }
 }

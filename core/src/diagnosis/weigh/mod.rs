@@ -109,7 +109,7 @@ impl Weighing {
         self.compare(&kind, reading, (&around, &measured), &mut expected);
         let off: Vector = core::array::from_fn(|k| expected::at(&measured.value, k) - expected::at(&expected.mean, k));
         self.residual = self.chosen.vector(&off);
-        self.regressors = Regressors::of(&around.kelvin, &expected.mean);
+        self.regressors.put(kind.signature, &around.kelvin, &expected.mean);
         self.logs = [f32::NEG_INFINITY; POINTS];
         self.best = (f32::INFINITY, f32::NEG_INFINITY);
         self.done = 0;
@@ -198,10 +198,15 @@ impl Weighing {
     #[inline(never)]
     fn weigh_priors(&self, weights: &mut [f32; POINTS], priors: &Priors) {
         *weights = self.logs;
+        let mut prior = (None, 0.0);
         for (number, log) in weights.iter_mut().enumerate() {
             let point = Point::of(number);
-            let prior = priors.weight(point.causes()) as f32 * point.share(self.signature);
-            *log += math::ln_single(prior.max(1e-30));
+            // All points of a hypothesis share its prior, by how common their severities are.
+            let causes = Some(point.causes());
+            if causes != prior.0 {
+                prior = (causes, priors.weight(point.causes()) as f32);
+            }
+            *log += math::ln_single((prior.1 * point.share(self.signature)).max(1e-30));
         }
         let most = weights.iter().copied().fold(f32::NEG_INFINITY, f32::max);
         weights.iter_mut().for_each(|log| *log = math::exp_single(*log - most));

@@ -14,19 +14,29 @@ const STILL_K: f32 = 0.1;
 
 /// What the response of a unit depends on: the air, and its own healthy superheat and subcooling.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub(super) struct Regressors([f32; 5]);
+pub(super) struct Regressors {
+    factors: [f32; 5],
+    /// What one count of the tables' means is worth, by factor and channel: each times its factor.
+    steps: [[f32; TABLED]; 5],
+}
 
 impl Regressors {
-    /// Of the usual unit in the usual air.
-    pub(super) const NONE: Self = Self([1.0, 0.0, 0.0, 0.0, 0.0]);
+    /// Before any is known.
+    pub(super) const NONE: Self = Self { factors: [0.0; 5], steps: [[0.0; TABLED]; 5] };
 
-    /// Of the air (K: outdoors, return dry and wet bulb) and of what is expected of the healthy unit.
-    pub(super) fn of(air: &[f32; 3], expected: &Vector) -> Self {
+    /// Writes those of the air (K: outdoors, return dry and wet bulb) and of what is expected of the healthy unit over this.
+    #[inline(never)]
+    pub(super) fn put(&mut self, signature: &Signature, air: &[f32; 3], expected: &Vector) {
         let [outdoor, _, wet] = *air;
         // As far as the tables reach: beyond, they would be stretched.
         let superheat = (at(expected, SUCTION_LINE) - at(expected, EVAPORATING)).clamp(0.0, 16.0);
         let subcooling = (at(expected, CONDENSING) - at(expected, LIQUID_LINE)).clamp(1.0, 12.0);
-        Self([1.0, (outdoor - 308.15) / 10.0, (wet - 291.0) / 3.0, (superheat - 6.0) / 4.0, (subcooling - 6.0) / 2.0])
+        self.factors =
+            [1.0, (outdoor - 308.15) / 10.0, (wet - 291.0) / 3.0, (superheat - 6.0) / 4.0, (subcooling - 6.0) / 2.0];
+        self.steps = signature.mean_steps;
+        for (row, factor) in self.steps.iter_mut().zip(self.factors) {
+            row.iter_mut().for_each(|step| *step *= factor);
+        }
     }
 }
 
@@ -57,26 +67,23 @@ impl Response {
             *self = Self::NONE;
             return;
         };
-        for channel in 0..TABLED {
-            let mut sum = 0.0;
-            for ((row, steps), factor) in mean.iter().zip(&signature.mean_steps).zip(&regressors.0) {
-                sum += factor * steps[channel] * f32::from(row[channel]);
+        let mut sum = [0.0; TABLED];
+        for (row, steps) in mean.iter().zip(&regressors.steps) {
+            for channel in 0..TABLED {
+                sum[channel] += steps[channel] * f32::from(row[channel]);
             }
-            self.mean[channel] = sum;
+        }
+        self.mean[..TABLED].copy_from_slice(&sum);
+        let (usual, usual_steps) = (&mean[0], &signature.mean_steps[0]);
+        for channel in 0..TABLED {
             self.along[channel] = SCATTER * signature.along_steps[channel] * f32::from(along[channel]);
             let rest = signature.beside_steps[channel] * f32::from(beside[channel]);
-            let other = RELATIVE * signature.mean_steps[0][channel] * f32::from(mean[0][channel]);
+            let other = RELATIVE * usual_steps[channel] * f32::from(usual[channel]);
             self.beside[channel] = SCATTER * SCATTER * (rest * rest + other * other);
         }
         self.along[CHARGE] = 0.0;
         self.beside[CHARGE] = 0.0;
-        // What a scale shows of the charge needs no table.
-        let severity = severity(signature, cause, node);
-        self.mean[CHARGE] = match cause {
-            0 => 100.0 * math::ln_single(1.0 - severity),
-            1 => 100.0 * math::ln_single(1.0 + severity),
-            _ => 0.0,
-        };
+        self.mean[CHARGE] = of_charge(cause, severity(signature, cause, node));
         unit_dependent(self, cause);
     }
 
@@ -108,10 +115,17 @@ impl Response {
     /// The usual change for a small severity, in proportion from the least one of the tables.
     #[inline(never)]
     pub(super) fn slope(signature: &Signature, cause: usize, severity_now: f32) -> Vector {
-        let mut least = Self::NONE;
-        least.put(signature, cause, 0, &Regressors::NONE);
-        let factor = severity_now / severity(signature, cause, 0).max(1e-3);
-        least.mean.map(|x| factor * x)
+        let least = severity(signature, cause, 0);
+        let factor = severity_now / least.max(1e-3);
+        let mut change = [0.0; CHANNELS];
+        // In the usual air only the first regressor is not 0.
+        if let Some(counts) = signature.mean.get(cause).map(|nodes| &nodes[0][0]) {
+            for channel in 0..TABLED {
+                change[channel] = factor * (signature.mean_steps[0][channel] * f32::from(counts[channel]));
+            }
+        }
+        change[CHARGE] = factor * of_charge(cause, least);
+        change
     }
 
     /// Writes mean and scatter of a pair of causes over this: the sum of both, and what they do beyond it.
@@ -132,11 +146,13 @@ impl Response {
             return;
         };
         let strength = ((nodes.0 + 1) * (nodes.1 + 1)) as f32 / 12.0;
-        let factors: [f32; 3] = core::array::from_fn(|k| strength * regressors.0[k]);
-        for channel in 0..TABLED {
-            for ((row, steps), factor) in mean.iter().zip(&signature.pair_steps).zip(factors) {
+        let factors: [f32; 3] = core::array::from_fn(|k| strength * regressors.factors[k]);
+        for ((row, steps), factor) in mean.iter().zip(&signature.pair_steps).zip(factors) {
+            for channel in 0..TABLED {
                 self.mean[channel] += factor * steps[channel] * f32::from(row[channel]);
             }
+        }
+        for channel in 0..TABLED {
             let scatter = strength * signature.pair_beside_steps[channel] * f32::from(beside[channel]);
             self.beside[channel] += scatter * scatter;
         }
@@ -157,6 +173,15 @@ fn unit_dependent(response: &mut Response, cause: usize) {
         // A leaking compressor's discharge runs hotter or cooler by the path of the leak.
         5 => widen(DISCHARGE, at(&response.mean, DISCHARGE)),
         _ => {}
+    }
+}
+
+/// What a scale shows of a charge that is off, %: it needs no table.
+fn of_charge(cause: usize, severity: f32) -> f32 {
+    match cause {
+        0 => 100.0 * math::ln_single(1.0 - severity),
+        1 => 100.0 * math::ln_single(1.0 + severity),
+        _ => 0.0,
     }
 }
 
