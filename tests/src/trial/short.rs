@@ -2,7 +2,7 @@
 
 use super::ablation::{LEFT_OUT, without};
 use super::calibration::gap;
-use super::harm::tally;
+use super::harm::{hurts, tally};
 use super::interval::{Rate, Tally};
 use super::judge::{Judge, Judged};
 use super::outcome::{CLASSES, Outcome, clear_fault, rate};
@@ -48,10 +48,16 @@ fn false_alarms(rows: &[Row], judged: &Judged) -> Rate {
     rate(rows, judged, |row| row.truth.is_empty(), Outcome::FalseAlarm)
 }
 
+/// How many rows, and their share: a few in thousands would round to none.
+fn harmful(rows: &[Row], judged: &Judged) -> String {
+    let count = rows.iter().zip(&judged.calls).filter(|(row, call)| hurts(row, call)).count();
+    format!("{count}: {}", tally(rows, judged).share())
+}
+
 fn harmed_units(rows: &[Row], judged: &Judged) -> Rate {
     let mut harmed = std::collections::BTreeMap::new();
     for (row, call) in rows.iter().zip(&judged.calls) {
-        *harmed.entry(row.unit).or_insert(false) |= super::harm::hurts(row, call);
+        *harmed.entry(row.unit).or_insert(false) |= hurts(row, call);
     }
     Tally::of(harmed.into_iter()).share()
 }
@@ -73,7 +79,7 @@ fn rates(text: &mut String, rows: &[Row], all: &[Judged]) {
     for judged in all {
         let mut cells: Vec<String> = [0, 1, 2, 3].map(|place| right(rows, judged, place)).to_vec();
         cells.push(false_alarms(rows, judged).to_string());
-        cells.push(tally(rows, judged).share().to_string());
+        cells.push(harmful(rows, judged));
         cells.push(harmed_units(rows, judged).to_string());
         line(text, &judged.title(), &cells);
     }
@@ -105,7 +111,7 @@ fn ablated(text: &mut String, rows: &[Row], judge: &dyn Judge) {
                     if with_baseline { "yes" } else { "no" }.to_string(),
                     rate(&less, &judged, clear_fault, Outcome::Correct).to_string(),
                     false_alarms(&less, &judged).to_string(),
-                    tally(&less, &judged).share().to_string(),
+                    harmful(&less, &judged),
                 ],
             );
         }
@@ -121,9 +127,10 @@ pub fn short(wanted: &Wanted, maps: &[RefrigerantMap]) -> String {
         let units = rows.iter().map(|row| row.unit).collect::<std::collections::BTreeSet<_>>().len();
         let _ = writeln!(
             text,
-            "Fleet `{}`: {units} simulated units, {} rows; the rivals learnt from {} units of the fleet `tune`. In % with \
+            "Fleet `{}`: of {} designs drawn {units} run as they would be sold, {} rows; the rivals learnt from {} units of the fleet `tune`. In % with \
              95 % intervals, units drawn again; where none of {units} units shows a thing, the upper end is 3/{units}, {:.1} %.\n",
             wanted.fleet.name(),
+            wanted.units,
             rows.len(),
             wanted.learnt,
             300.0 / units.max(1) as f64,
@@ -131,7 +138,7 @@ pub fn short(wanted: &Wanted, maps: &[RefrigerantMap]) -> String {
         rates(&mut text, rows, judged);
         text.push('\n');
         gaps(&mut text, rows, judged);
-        text.push_str("\nThe evidence without an instrument, on the first 120 units at most:\n\n");
+        text.push_str("\nThe evidence without an instrument, on the first 120 designs at most:\n\n");
         ablated(&mut text, rows, &super::engine::Engine);
         text
     })
