@@ -6,8 +6,8 @@ bit. A simulated unit is no substitute for the maker's data: what it shows is ho
 
 >>> import satline
 >>> unit = satline.rig.Unit("R-410A", "fixed-orifice", 10_550.0)
->>> healthy = unit.solve(308.15, 299.82, 292.59)
->>> low = unit.solve(308.15, 299.82, 292.59, faults={"undercharge": 0.2})
+>>> healthy = unit.solve(308.15, 299.8, 292.59)
+>>> low = unit.solve(308.15, 299.8, 292.59, faults={"undercharge": 0.2})
 >>> low.superheat_k > healthy.superheat_k, low.subcooling_k < healthy.subcooling_k
 (True, True)
 >>> satline.diagnose(low.reading("exact")).charge

@@ -23,3 +23,8 @@ pub fn published() -> impl Iterator<Item = &'static Model> {
 #[cfg(doctest)]
 #[doc = include_str!("../../README.md")]
 pub struct Readme;
+
+/// The diagnosis page's example, likewise.
+#[cfg(doctest)]
+#[doc = include_str!("../../core/docs/diagnosis.md")]
+pub struct DiagnosisPage;

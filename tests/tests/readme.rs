@@ -1,4 +1,5 @@
-//! The README states measured numbers only: each row of its tables is one of the generated accuracy page.
+//! The README states measured numbers only: each row of its tables is one of the generated accuracy page, and what it says of
+//! the diagnosis stands in the figures of the diagnosis page.
 
 use std::fs;
 use std::path::Path;
@@ -13,4 +14,36 @@ fn every_row_of_the_readme_is_a_measured_one() {
     for row in rows {
         assert!(measured.lines().any(|line| line == row), "not in core/docs/accuracy.md:\n{row}");
     }
+}
+
+/// A cell of the diagnosis page's first table, up to its interval.
+fn figure(page: &str, judge: &str, column: usize) -> String {
+    let row = page.lines().find(|line| line.starts_with(&format!("| {judge} |"))).unwrap();
+    let cell = row.split('|').nth(column + 1).unwrap().trim();
+    cell.split(" (").next().unwrap().to_string()
+}
+
+#[test]
+fn what_the_readme_says_of_the_diagnosis_is_what_the_scorecard_found() {
+    let root = Path::new(env!("CARGO_MANIFEST_DIR")).join("..");
+    let read =
+        |path: &str| fs::read_to_string(root.join(path)).unwrap().split_whitespace().collect::<Vec<_>>().join(" ");
+    let readme = read("README.md");
+    let page = fs::read_to_string(root.join("core/docs/diagnosis.md")).unwrap();
+    let [alone, baseline] = ["evidence", "evidence, baseline"];
+    let says = |text: String| assert!(readme.contains(&text), "the README does not say: {text}");
+    says(format!("were named in {} % of readings", figure(&page, alone, 2)));
+    says(format!("healthy readings in {} %", figure(&page, baseline, 2)));
+    says(format!("false alarms were {} and {} %", figure(&page, alone, 5), figure(&page, baseline, 5)));
+    // None was harmed, and the bound is three over their number.
+    for judge in [alone, baseline] {
+        assert_eq!(figure(&page, judge, 6), "0: 0.0", "{judge}: the README says that nobody is harmed");
+    }
+    let words: Vec<&str> = page.split("designs drawn ").nth(1).unwrap().split(' ').collect();
+    says(format!("judged on {} others", words[0]));
+    says(format!(
+        "none of the {0} (so at most to {1:.1} %, with 95 %)",
+        words[0],
+        300.0 / words[0].parse::<f64>().unwrap()
+    ));
 }

@@ -3,11 +3,13 @@
 use super::airflow::Airflow;
 use super::finding::Reason;
 use super::judge::Judge;
-use super::limits::{HIGHEST_RETURN_F, LOWEST_OUTDOOR_F, SETTLING_MINUTES};
+use super::limits::{HIGHEST_RETURN_F, LOWEST_OUTDOOR_F, SETTLING_MINUTES, SQRT_3};
 use super::plausible;
 use super::precondition::{PreconditionName, Preconditions};
+use super::uncertainty::standard;
 use crate::charge::protocol::{LOWEST_RETURN_F, capacity_is_not_held};
-use crate::reading::{MeteringPlace, Mode, Operation, RefrigerantCondition};
+use crate::quantity::KELVIN_PER_FAHRENHEIT;
+use crate::reading::{Field, MeteringPlace, Mode, Operation, RefrigerantCondition};
 
 /// Rounding allowance at an edge, °F.
 const EDGE_F: f64 = 1e-9;
@@ -56,8 +58,11 @@ impl Judge<'_> {
             Some(_) => answers.met(PreconditionName::OutdoorAir),
             None => {}
         }
+        let limit = standard(reading, Field::ReturnDryBulb) * SQRT_3 / KELVIN_PER_FAHRENHEIT;
+        let probe = limit + EDGE_F;
         match reading.return_dry_bulb.map(|air| air.fahrenheit()) {
-            Some(indoor) if !(LOWEST_RETURN_F - EDGE_F..=HIGHEST_RETURN_F + EDGE_F).contains(&indoor) => {
+            // The limits are those of the air; a thermometer that reads a little beyond may stand in air that is within.
+            Some(indoor) if !(LOWEST_RETURN_F - probe..=HIGHEST_RETURN_F + probe).contains(&indoor) => {
                 answers.not_met(PreconditionName::IndoorAir, Reason::IndoorOutsideRange);
             }
             Some(_) => answers.met(PreconditionName::IndoorAir),

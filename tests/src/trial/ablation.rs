@@ -8,10 +8,10 @@ use satline::reading::Reading;
 use std::fmt::Write;
 
 /// An instrument, and how it is left out.
-type LeftOut = (&'static str, fn(&mut Reading));
+pub(super) type LeftOut = (&'static str, fn(&mut Reading));
 
 /// What is left out, from the reading and from the baseline.
-const LEFT_OUT: [LeftOut; 6] = [
+pub(super) const LEFT_OUT: [LeftOut; 6] = [
     ("nothing", |_| ()),
     ("airflow", |reading| reading.airflow = None),
     ("discharge line", |reading| reading.discharge_line_temperature = None),
@@ -23,6 +23,16 @@ const LEFT_OUT: [LeftOut; 6] = [
 /// How many units it is tried on: each instrument is a whole trial more.
 const UNITS: u64 = 120;
 
+/// Rows of the first units, without an instrument in reading and baseline.
+pub(super) fn without(rows: &[Row], leave_out: fn(&mut Reading)) -> Vec<Row> {
+    let mut less: Vec<Row> = rows.iter().filter(|row| row.unit < UNITS).copied().collect();
+    for row in &mut less {
+        leave_out(&mut row.reading);
+        leave_out(&mut row.baseline);
+    }
+    less
+}
+
 /// How some judges do without each.
 #[must_use]
 pub fn ablations(rows: &[Row], judges: &[&dyn Judge]) -> String {
@@ -31,11 +41,7 @@ pub fn ablations(rows: &[Row], judges: &[&dyn Judge]) -> String {
         "judge", "without", "clear faults right", "no response there", "false alarms", "harmful rows"
     );
     for (title, leave_out) in LEFT_OUT {
-        let mut less: Vec<Row> = rows.iter().filter(|row| row.unit < UNITS).copied().collect();
-        for row in &mut less {
-            leave_out(&mut row.reading);
-            leave_out(&mut row.baseline);
-        }
+        let less = without(rows, leave_out);
         for judge in judges {
             for with_baseline in [false, true] {
                 let judged = Judged::of(*judge, &less, with_baseline);

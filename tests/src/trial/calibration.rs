@@ -78,6 +78,36 @@ pub fn scores(rows: &[Row], all: &[Judged]) -> String {
     page
 }
 
+/// Sums by what was said of the likeliest answer: what was said, and whether it is right.
+fn bins(rows: &[Row], judged: &Judged, prevalence: Prevalence) -> Vec<(Tally, Tally)> {
+    let mut bins = vec![(Tally::default(), Tally::default()); BINS];
+    for (row, call, weight) in weighed(rows, judged, prevalence) {
+        if let Some((causes, probability)) = call.top() {
+            let bin = ((probability * BINS as f64) as usize).min(BINS - 1);
+            bins[bin].0.add(row.unit, probability, weight);
+            bins[bin].1.add(row.unit, f64::from(causes == row.truth), weight);
+        }
+    }
+    bins
+}
+
+fn mean_gap(bins: &[(Tally, Tally)]) -> f64 {
+    let (mut gap, mut all) = (0.0, 0.0);
+    for (said, right) in bins.iter().filter(|(said, _)| said.weight() > 0.0) {
+        gap += said.weight() * (said.mean().value - right.mean().value).abs();
+        all += said.weight();
+    }
+    gap / all
+}
+
+/// Mean gap between what is said of the likeliest answer and how often it is right; `None` of a judge who gives no
+/// probabilities.
+#[must_use]
+pub fn gap(rows: &[Row], judged: &Judged, prevalence: Prevalence) -> Option<f64> {
+    let gives = judged.calls.iter().any(|call| !call.probabilities.is_empty());
+    gives.then(|| mean_gap(&bins(rows, judged, prevalence)))
+}
+
 /// How often the likeliest answer is right, by what was said of it.
 #[must_use]
 pub fn reliability(rows: &[Row], judged: &Judged) -> String {
@@ -86,25 +116,15 @@ pub fn reliability(rows: &[Row], judged: &Judged) -> String {
         return format!("{} gives no probabilities\n\n", judged.title());
     }
     for prevalence in Prevalence::ALL {
-        let mut bins = vec![(Tally::default(), Tally::default()); BINS];
-        for (row, call, weight) in weighed(rows, judged, prevalence) {
-            if let Some((causes, probability)) = call.top() {
-                let bin = ((probability * BINS as f64) as usize).min(BINS - 1);
-                bins[bin].0.add(row.unit, probability, weight);
-                bins[bin].1.add(row.unit, f64::from(causes == row.truth), weight);
-            }
-        }
+        let bins = bins(rows, judged, prevalence);
         let _ = writeln!(page, "{}, prevalence {}", judged.title(), prevalence.words());
         let _ = writeln!(page, "  {:<12}{:>12}{:>12}{:>22}", "said", "% of weight", "mean said", "right, %");
-        let (mut gap, mut all) = (0.0, 0.0);
         for (bin, (said, right)) in bins.iter().enumerate().filter(|(_, (said, _))| said.weight() > 0.0) {
             let (mean, rate, weight) = (said.mean().value, right.share(), said.weight());
-            gap += weight * (mean - rate.value).abs();
-            all += weight;
             let range = format!("{}-{} %", 10 * bin, 10 * bin + 10);
             let _ = writeln!(page, "  {range:<12}{:>12.1}{:>12.1}{rate:>22}", 100.0 * weight, 100.0 * mean);
         }
-        let _ = writeln!(page, "  mean gap between said and right: {:.1} %\n", 100.0 * gap / all);
+        let _ = writeln!(page, "  mean gap between said and right: {:.1} %\n", 100.0 * mean_gap(&bins));
     }
     page
 }

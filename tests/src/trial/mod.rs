@@ -30,4 +30,5 @@ pub mod recipe;
 pub mod row;
 pub mod sealed;
 pub mod sha256;
+pub mod short;
 pub mod visit;

@@ -77,9 +77,12 @@ fn section(page: &mut String, title: &str, about: &str, text: &str) {
     let _ = writeln!(page, "== {title} ==\n{about}\n\n{text}");
 }
 
-/// Judges the fleet and writes the page.
-#[must_use]
-pub fn page(wanted: &Wanted, maps: &[RefrigerantMap]) -> String {
+/// Makes the fleet, lets every judge see it, and hands over the fleet, what was said, and the rival that learnt most.
+pub(super) fn judged_by_all<R>(
+    wanted: &Wanted,
+    maps: &[RefrigerantMap],
+    then: impl FnOnce(&Rows, &[Judged], &ByRegression) -> R,
+) -> R {
     let made = rows(wanted.fleet, wanted.seed, wanted.units, maps);
     let tune_seed = Fleet::Tune.seed().unwrap_or_default();
     let tuning = rows(Fleet::Tune, tune_seed, wanted.learnt, maps).rows;
@@ -95,24 +98,34 @@ pub fn page(wanted: &Wanted, maps: &[RefrigerantMap]) -> String {
         .filter(|(judge, with_baseline)| !(*with_baseline && judge.name() == ByProtocol.name()))
         .map(|(judge, with_baseline)| Judged::of(*judge, &made.rows, with_baseline))
         .collect();
+    then(&made, &judged, &regression)
+}
+
+/// Judges the fleet and writes the page.
+#[must_use]
+pub fn page(wanted: &Wanted, maps: &[RefrigerantMap]) -> String {
+    judged_by_all(wanted, maps, |made, judged, regression| written(wanted, made, judged, regression))
+}
+
+fn written(wanted: &Wanted, made: &Rows, judged: &[Judged], regression: &ByRegression) -> String {
     let rows = &made.rows;
     let own = |name| judged.iter().filter(move |one: &&Judged| one.name == name);
     let each = |of: &dyn Fn(&Judged) -> String, name| own(name).map(of).collect::<String>();
 
     let mut page = String::new();
     let title = format!("fleet {}", wanted.fleet.name());
-    section(&mut page, &title, "What is judged.", &make(wanted, &made));
+    section(&mut page, &title, "What is judged.", &make(wanted, made));
     section(
         &mut page,
         "outcomes",
         "Shares of rows in % with 95 % intervals, units drawn again.",
-        &(by_class(rows, &judged) + &weighed(rows, &judged)),
+        &(by_class(rows, judged) + &weighed(rows, judged)),
     );
     section(
         &mut page,
         "harm",
         "Rows in which the advice would hurt, of all rows.",
-        &(harm::counts(rows, &judged) + &harm::weighed(rows, &judged)),
+        &(harm::counts(rows, judged) + &harm::weighed(rows, judged)),
     );
     section(
         &mut page,
@@ -127,13 +140,13 @@ pub fn page(wanted: &Wanted, maps: &[RefrigerantMap]) -> String {
         &mut page,
         "risk against coverage",
         "Share of wrong answers in %, if only the rows are answered of which the judge is surest.",
-        &risk(rows, &judged),
+        &risk(rows, judged),
     );
     section(
         &mut page,
         "scores of probabilities",
         "Lower is better; a probability below 0.0001 counts as that. Rows weighed by how common their fault is.",
-        &scores(rows, &judged),
+        &scores(rows, judged),
     );
     section(
         &mut page,
@@ -151,7 +164,7 @@ pub fn page(wanted: &Wanted, maps: &[RefrigerantMap]) -> String {
         &mut page,
         "without an instrument",
         "In % of rows of the first 120 units: moderate and severe single faults named and not answered, false alarms, harm.",
-        &ablations(rows, &[&Engine, &regression]),
+        &ablations(rows, &[&Engine, regression]),
     );
     section(&mut page, "measured readings", "NISTIR 7350, appendix D: healthy.", &measured::healthy());
     section(
