@@ -3,6 +3,7 @@
 pub mod commission;
 pub mod estimate;
 pub mod fleet;
+pub mod guard;
 pub mod measured;
 pub mod schemas;
 pub mod signatures;

@@ -20,7 +20,7 @@ use satline::visit::grid::GridGap;
 use satline::visit::target_grid::{GridAxis, GridTarget, TargetGrid};
 use satline_tests::fleet::{REFRIGERANTS, maps};
 
-const EXACT: Accuracy = Accuracy { of_reading: 0.0, absolute: 0.0, resolution: 0.0 };
+const EXACT: Accuracy = Accuracy::EXACT;
 
 fn heating(fields: &[(Field, f64)]) -> Reading {
     let mut reading = Reading { mode: Some(Mode::Heating), refrigerant: Some(&R410A), ..Reading::default() };

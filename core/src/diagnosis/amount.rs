@@ -5,7 +5,8 @@ use super::finding::ValueBound;
 /// The mass by which the charge is off, as far as the evidence tells.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct ChargeAmount {
-    /// Share of the nameplate charge: positive to add, negative to recover.
+    /// Share of the nameplate charge: positive to add, negative to recover. On the cautious side: what is about twice as
+    /// likely too little as too much, since the unit is read again before more is added.
     pub share: f64,
     /// One standard uncertainty of the share.
     pub standard_uncertainty: f64,

@@ -149,18 +149,26 @@ impl Hypotheses {
         *self = Self::NONE;
     }
 
+    /// Adds to the probability of a set of causes.
+    pub(crate) fn add(&mut self, causes: CauseSet, probability: f64) {
+        match self.items.iter_mut().take(self.count).find(|one| one.causes == causes) {
+            Some(known) => known.probability += probability,
+            None => self.push(Hypothesis { causes, probability }),
+        }
+    }
+
+    /// Divides all by their sum: they then sum to 1 to double precision.
+    pub(crate) fn normalise(&mut self) {
+        let sum: f64 = self.iter().map(|one| one.probability).sum();
+        if sum > 0.0 {
+            self.items.iter_mut().take(self.count).for_each(|one| one.probability /= sum);
+        }
+    }
+
     pub(crate) fn push(&mut self, hypothesis: Hypothesis) {
         if let Some(place) = self.items.get_mut(self.count) {
             *place = hypothesis;
             self.count += 1;
-        }
-    }
-
-    /// So that they sum to 1, to double precision.
-    pub(crate) fn normalise(&mut self) {
-        let total: f64 = self.iter().map(|one| one.probability).sum();
-        if total > 0.0 {
-            self.items.iter_mut().for_each(|one| one.probability /= total);
         }
     }
 

@@ -6,6 +6,7 @@ use super::judge::{Judge, Verdict, kelvin};
 use super::limits::{CONDENSING_OVER_AMBIENT_HIGHEST_F, DISCHARGE_HIGHEST_F, LIKELY};
 use super::weigh::Evidence;
 use crate::charge::Action;
+use crate::reading::RefrigerantCondition;
 
 impl Judge<'_> {
     /// What can hurt, in this reading and in what follows from it.
@@ -20,11 +21,16 @@ impl Judge<'_> {
         let adding = verdict.charge == Charge::Low;
         let likely = |cause| evidence.is_some_and(|evidence| evidence.hypotheses.marginal(cause) > LIKELY);
         let low = adding || likely(Cause::Undercharge);
+        // Whoever is told to add, by whomever, or finds a circuit empty, may stand in what leaked out.
+        let leaks = low
+            || action == Action::Add
+            || matches!(verdict.reason, Reason::HoseNotSeated | Reason::SuctionBelowAtmosphere)
+            || self.reading.refrigerant_condition == Some(RefrigerantCondition::LeakShifted);
         let high = verdict.charge == Charge::High || likely(Cause::Overcharge);
         let wet = at_saturation(values.superheat);
         let flammable = identity.is_some_and(|identity| identity.safety_class.is_flammable());
         let given = [
-            (Caution::FlammableLeak, flammable && low),
+            (Caution::FlammableLeak, flammable && leaks),
             (Caution::FloodedCompressor, wet || high),
             (Caution::SweatingShell, wet || high),
             (

@@ -138,7 +138,9 @@ impl Diagnosis {
         let silent =
             if self.allowed { ConclusionReason::TooLittleMeasured } else { ConclusionReason::PreconditionNotMet };
         let (conclusion, fits, amount) = match evidence {
-            Some(evidence) => (evidence.conclusion, evidence.fits, evidence.amount),
+            Some(evidence) => {
+                (evidence.conclusion, evidence.fits, evidence.amount.map(|amount| judge.one_sided(amount)))
+            }
             None => (Conclusion::cannot_tell(silent), true, None),
         };
         finding.charge = verdict.charge;
@@ -442,6 +444,12 @@ impl Judge<'_> {
         }
     }
 
+    /// Whether the unit has a valve, and it holds its superheat.
+    pub(super) fn valve_holds(&self) -> bool {
+        self.reading.metering.is_some_and(|metering| metering != Metering::FixedOrifice)
+            && self.valve_control() == Some(Control::Holds)
+    }
+
     fn valve_control(&self) -> Option<Control> {
         let superheat = self.computed.values.superheat?;
         let (lowest, highest) = crate::charge::Role::Installer.tolerances().valve_superheat_k(self.reading);
@@ -455,7 +463,7 @@ impl Judge<'_> {
     }
 
     /// Whether the condensing temperature stands higher over the outdoor air than a lack of refrigerant allows.
-    fn condenser_is_in_doubt(&self) -> bool {
+    pub(super) fn condenser_is_in_doubt(&self) -> bool {
         let over = self.computed.values.condensing_over_ambient;
         over.is_some_and(|over| over.value + over.standard_uncertainty > kelvin(CONDENSING_OVER_AMBIENT_FOR_LOW_F))
     }

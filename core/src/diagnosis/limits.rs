@@ -72,6 +72,8 @@ pub(super) const VALVE_DROP_SHARE: f64 = 0.08;
 pub(super) const WET_BULB_DEPRESSION_HIGHEST_K: f64 = 16.0;
 /// Highest return dry bulb while charging, °F (RA3.2): above, the house is still being pulled down.
 pub(super) const HIGHEST_RETURN_F: f64 = 80.0;
+/// Superheat below which nothing is added, °F: near zero, whatever else is likely (common practice).
+pub(super) const SUPERHEAT_NEAR_ZERO_F: f64 = 2.0;
 /// By how much a weighed charge may exceed the expected one and more still be added, as a share (common practice).
 pub(super) const WEIGHED_OVER_EXPECTED: f64 = 0.03;
 /// Probability of too little or too much refrigerant from which the charge may be called so.
@@ -79,6 +81,23 @@ pub(super) const LIKELY: f64 = 0.5;
 /// The same from which it may be acted on.
 pub(super) const SURE: f64 = 0.8;
 /// Probability of another fault from which the charge is not acted on.
-pub(super) const OTHER_FAULT: f64 = 0.15;
+pub(super) const OTHER_FAULT: f64 = 0.08;
+/// Condensing over outdoor air up to which low charge may be acted on though neither the outdoor coil's leaving air nor a
+/// baseline speaks for that coil, °F: a lack of refrigerant lowers it, and healthy units stand 15 to 25 (common practice).
+pub(super) const CONDENSING_OVER_AMBIENT_ALONE_F: f64 = 15.0;
+/// How much superheat must be left beyond its own uncertainty before a charge is called correct, K: what a strapped probe
+/// may read towards the air: 4 % of 25 K.
+pub(super) const SUPERHEAT_LEFT_K: f64 = 1.0;
+/// Standard uncertainties of superheat that must be left besides: a wrong "correct" harms as a wrong "add" does.
+pub(super) const LEFT_STANDARDS: f64 = 2.5;
+/// Probability of a healthy unit from which its charge may be called correct, and of any fault from which it may not.
+pub(super) const HEALTHY_LEAST: f64 = 0.6;
+/// See [`HEALTHY_LEAST`].
+pub(super) const FAULT_MOST: f64 = 0.20;
+/// Share of the charge beyond which it is weighed in afresh rather than added in steps: such a unit has a leak that is
+/// found and mended on an empty circuit (common practice).
+pub(super) const TOP_UP_MOST: f64 = 0.20;
+/// The same where no target of superheat or subcooling tells when to stop.
+pub(super) const TOP_UP_WITHOUT_TARGET_MOST: f64 = 0.10;
 /// Discharge line temperature above which oil suffers, °F (common practice).
 pub(super) const DISCHARGE_HIGHEST_F: f64 = 225.0;

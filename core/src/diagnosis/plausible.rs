@@ -14,9 +14,6 @@ use crate::reading::{Field, Reading};
 
 /// What is wrong with the pressures, if anything.
 pub(super) fn pressures(reading: &Reading) -> Option<Reason> {
-    if contradiction(reading) == Some(Contradiction::Pressures) {
-        return Some(Reason::PressuresContradict);
-    }
     let pascals = |field| reading.get(field);
     let (suction, liquid) = (pascals(Field::SuctionPressure), pascals(Field::LiquidPressure));
     let discharge = pascals(Field::DischargePressure);
@@ -31,10 +28,14 @@ pub(super) fn pressures(reading: &Reading) -> Option<Reason> {
     if at_air(liquid) || at_air(discharge) || (at_air(suction) && !boils_there) {
         return Some(Reason::HoseNotSeated);
     }
+    // A little more on the suction side is the gauges'; much more is a swap.
     if let (Some(low), Some(high)) = (suction, liquid.or(discharge)) {
-        if high < HIGH_OVER_LOW_LEAST * low {
+        if high < HIGH_OVER_LOW_LEAST * low && low < HIGH_OVER_LOW_LEAST * high {
             return Some(Reason::EqualPressures);
         }
+    }
+    if contradiction(reading) == Some(Contradiction::Pressures) {
+        return Some(Reason::PressuresContradict);
     }
     if let (Some(liquid), Some(discharge)) = (liquid, discharge) {
         let gauges = standard(reading, Field::LiquidPressure).hypot_of(standard(reading, Field::DischargePressure));

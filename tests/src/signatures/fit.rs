@@ -39,11 +39,27 @@ pub struct Response {
     pub along: Vec<f64>,
     /// Standard deviation of what is left of the scatter.
     pub beside: Vec<f64>,
+    /// Share of units whose liquid line is no colder for it, within [`STILL_K`].
+    pub still: f64,
     /// How many rows it rests on.
     pub rows: usize,
     /// Mean capacity against the healthy unit.
     pub capacity: f64,
+    /// Share of units to which it does enough to count as a fault: see [`counts`].
+    pub counts: f64,
 }
+
+/// A change of the liquid line's temperature drop that nobody would see, K.
+const STILL_K: f64 = 0.1;
+
+/// Whether a fault counts: it costs 3 % of the capacity, or 5 % of the cooling by power of the compressor.
+#[must_use]
+pub fn counts(capacity: f64, efficiency: f64) -> bool {
+    capacity <= 0.97 || efficiency <= 0.95
+}
+
+/// A row with a fault against the healthy one: regressors, changes, capacity and efficiency.
+struct Change(Vec<f64>, Vec<f64>, f64, f64);
 
 /// What two causes do beyond the sum of both.
 #[derive(Debug, Clone)]
@@ -139,11 +155,12 @@ pub fn fit(rows: &[Row], valve: bool) -> Fit {
     let between = without_negative(&between);
 
     // Faults.
-    let changes = |row: &Row| -> Option<(Vec<f64>, Vec<f64>, f64)> {
+    let changes = |row: &Row| -> Option<Change> {
         let base = *healthy.get(&key(row))?;
         let before = channels(base);
         let change = channels(row).iter().zip(&before).map(|(a, b)| a - b).collect();
-        Some((reaction(&row.air, &before), change, row.capacity / base.capacity))
+        let (capacity, power) = (row.capacity / base.capacity, row.power / base.power);
+        Some(Change(reaction(&row.air, &before), change, capacity, capacity / power))
     };
     let responses: Vec<Vec<Response>> = (0..CAUSES)
         .map(|cause| {
@@ -167,7 +184,7 @@ pub fn fit(rows: &[Row], valve: bool) -> Fit {
                 .iter()
                 .filter(|row| row.faults.len() == 2 && row.faults[0].0 == *first && row.faults[1].0 == *second)
                 .filter_map(|row| {
-                    let (x, y, _) = changes(row)?;
+                    let Change(x, y, ..) = changes(row)?;
                     let (i, j) = (place(*first, row.faults[0].1, valve), place(*second, row.faults[1].1, valve));
                     let sum = |k: usize| -> f64 {
                         let both = responses[*first][i].mean.iter().zip(&responses[*second][j].mean);
@@ -193,7 +210,7 @@ fn left_over(x: &[Vec<f64>], y: &[Vec<f64>], mean: &[Vec<f64>]) -> Vec<Vec<f64>>
         .collect()
 }
 
-fn response(found: &[(Vec<f64>, Vec<f64>, f64)]) -> Response {
+fn response(found: &[Change]) -> Response {
     let x: Vec<Vec<f64>> = found.iter().map(|one| one.0.clone()).collect();
     let y: Vec<Vec<f64>> = found.iter().map(|one| one.1.clone()).collect();
     let mean = least_squares(&x, &y, 1e-3);
@@ -201,7 +218,17 @@ fn response(found: &[(Vec<f64>, Vec<f64>, f64)]) -> Response {
     let along = principal(&scatter);
     let beside = (0..CHANNELS).map(|j| (scatter[j][j] - along[j] * along[j]).max(0.0).sqrt()).collect();
     let capacity = found.iter().map(|one| one.2).sum::<f64>() / found.len() as f64;
-    Response { mean, along, beside, rows: x.len(), capacity }
+    let still = y.iter().filter(|change| change[CHANNELS - 1].abs() < STILL_K).count();
+    let counting = found.iter().filter(|one| counts(one.2, one.3)).count();
+    Response {
+        mean,
+        along,
+        beside,
+        still: still as f64 / found.len() as f64,
+        rows: x.len(),
+        capacity,
+        counts: counting as f64 / found.len() as f64,
+    }
 }
 
 fn interplay_of(found: &[(Vec<f64>, Vec<f64>)]) -> Interplay {

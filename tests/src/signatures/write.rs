@@ -64,6 +64,17 @@ fn signature(name: &str, valve: bool, fit: &Fit) -> String {
         ("between", packed(&fit.between)),
         ("within", packed(&fit.within)),
         ("severities", list((0..9).map(|cause| floats(&severities(cause, valve))))),
+        (
+            "counts",
+            list(fit.responses.iter().map(|nodes| {
+                floats(&nodes.iter().map(|one| (1000.0 * one.counts).round() / 1000.0).collect::<Vec<_>>())
+            })),
+        ),
+        // Of the restriction: the only one that cools the line.
+        (
+            "still",
+            floats(&fit.responses[4].iter().map(|one| (1000.0 * one.still).round() / 1000.0).collect::<Vec<_>>()),
+        ),
         ("mean_steps", list(mean_steps.iter().map(|row| floats(row)))),
         ("along_steps", floats(&along_steps)),
         ("beside_steps", floats(&beside_steps)),

@@ -29,17 +29,20 @@ pub fn log_score(row: &Row, call: &Call) -> f64 {
     -of_truth(row, call).max(FLOOR).ln()
 }
 
-/// Rows with their calls and weights, of a judge who gives probabilities.
+/// Rows with their calls and weights, of a judge who gives probabilities; turned to the prevalence's priors where the judge
+/// has priors that can be replaced.
 fn weighed<'a>(
     rows: &'a [Row],
     judged: &'a Judged,
     prevalence: Prevalence,
-) -> impl Iterator<Item = (&'a Row, &'a Call, f64)> {
+) -> impl Iterator<Item = (&'a Row, Call, f64)> {
     rows.iter()
         .zip(&judged.calls)
         .zip(prevalence.weights(rows))
-        .map(|((row, call), weight)| (row, call, weight))
-        .filter(|(_, call, weight)| *weight > 0.0 && !call.probabilities.is_empty())
+        .filter(|((_, call), weight)| *weight > 0.0 && !call.probabilities.is_empty())
+        .map(move |((row, call), weight)| {
+            (row, if judged.has_priors { prevalence.turned(call) } else { call.clone() }, weight)
+        })
 }
 
 /// Scores of all judges who give probabilities, at each prevalence.
@@ -54,7 +57,7 @@ pub fn scores(rows: &[Row], all: &[Judged]) -> String {
             let mut tallies = [Tally::default(), Tally::default(), Tally::default()];
             for (row, call, weight) in weighed(rows, judged, prevalence) {
                 let right = f64::from(call.top().is_some_and(|(causes, _)| causes == row.truth));
-                for (tally, value) in tallies.iter_mut().zip([brier(row, call), log_score(row, call), right]) {
+                for (tally, value) in tallies.iter_mut().zip([brier(row, &call), log_score(row, &call), right]) {
                     tally.add(row.unit, value, weight);
                 }
             }

@@ -53,6 +53,10 @@ impl Judge for Engine {
         "evidence"
     }
 
+    fn has_priors(&self) -> bool {
+        true
+    }
+
     fn judge(&self, row: &Row, with_baseline: bool) -> Call {
         let finding = Self::finding(row, with_baseline);
         Call {

@@ -7,7 +7,7 @@ use super::row::{CAPACITY_COST, EFFICIENCY_COST, Row};
 use super::visit::{Label, usual};
 use crate::commission::{LEAST_SUBCOOLING_K, commissioned, rated_subcooling};
 use satline::Error;
-use satline::diagnosis::CauseSet;
+use satline::diagnosis::{Cause, CauseSet};
 use satline::reading::Reading;
 use satline::rig::{Conditions, Device, Draws, Faults, RefrigerantMap, Steady, Stop, Unit};
 use satline::{refrigerant as catalogue, saturation::SaturationCurves};
@@ -136,6 +136,25 @@ impl<'a> Tried<'a> {
         }
     }
 
+    /// See [`Row::other_dominates`]; a fault that lets the unit run no longer by itself costs most of all.
+    fn other_dominates(&self, air: &Conditions, plan: &Plan, healthy: (f64, f64)) -> bool {
+        if plan.truth.is_empty() || plan.truth == CauseSet::one(Cause::Undercharge) {
+            return false;
+        }
+        if !plan.truth.contains(Cause::Undercharge) {
+            return true;
+        }
+        let cost = |faults: &Faults| {
+            self.unit.solve(air, faults).map_or(f64::INFINITY, |state| {
+                let (capacity, efficiency) = worth(&state);
+                f64::max(1.0 - capacity / healthy.0, 1.0 - efficiency / healthy.1)
+            })
+        };
+        let missing = Faults { undercharge: plan.faults.undercharge, ..Faults::default() };
+        let other = Faults { undercharge: 0.0, ..plan.faults };
+        cost(&other) > cost(&missing)
+    }
+
     fn row(
         &self,
         visit: usize,
@@ -158,6 +177,7 @@ impl<'a> Tried<'a> {
             faults: *faults,
             level: plan.level,
             counts: plan.truth.is_empty() || costs,
+            other_dominates: self.other_dominates(air, plan, healthy),
             capacity,
             efficiency,
             charge: 1.0 - faults.undercharge + faults.overcharge,

@@ -5,7 +5,6 @@ use super::interval::Tally;
 use super::judge::{Call, Judged};
 use super::prevalence::Prevalence;
 use super::row::{Row, name};
-use satline::diagnosis::{Cause, CauseSet};
 use std::fmt::Write;
 
 /// A way to hurt.
@@ -21,7 +20,7 @@ pub enum Harm {
     CorrectWhileLosing,
     /// Calls the charge right while liquid comes back to the compressor.
     CorrectWhileFlooding,
-    /// Adds while something else is wrong that counts.
+    /// Adds while something else is wrong that counts, and costs more than what is missing of the charge.
     AddsBesideAnotherFault,
 }
 
@@ -45,7 +44,7 @@ impl Harm {
             Self::RemovesFromFull => "removes at 102 % of the charge or less",
             Self::CorrectWhileLosing => "calls the charge right while a tenth of the capacity is lost",
             Self::CorrectWhileFlooding => "calls the charge right while liquid floods back",
-            Self::AddsBesideAnotherFault => "adds while another fault counts",
+            Self::AddsBesideAnotherFault => "adds while another fault dominates",
         }
     }
 
@@ -58,10 +57,7 @@ impl Harm {
             Self::RemovesFromFull => call.removes && row.charge <= 1.02,
             Self::CorrectWhileLosing => call.says_correct && row.capacity <= 0.9,
             Self::CorrectWhileFlooding => call.says_correct && row.wet_suction,
-            Self::AddsBesideAnotherFault => {
-                let another = !row.truth.is_empty() && row.truth != CauseSet::one(Cause::Undercharge);
-                call.adds && row.counts && another
-            }
+            Self::AddsBesideAnotherFault => call.adds && row.counts && row.other_dominates,
         }
     }
 
@@ -93,6 +89,8 @@ pub fn counts(rows: &[Row], all: &[Judged]) -> String {
         let _ = write!(page, "{:>7}", ["A", "B", "C", "D", "E", "F"][place]);
     }
     let _ = writeln!(page, "{:>14}{:>8}{:>21}{:>22}", "E in healthy", "any", "% of rows", "% of units harmed");
+    page.truncate(page.len() - 1);
+    let _ = writeln!(page, "{:>9}{:>9}", "adds", "removes");
     for judged in all {
         let pairs = || rows.iter().zip(&judged.calls);
         let _ = write!(page, "  {:<24}", judged.title());
@@ -105,7 +103,10 @@ pub fn counts(rows: &[Row], all: &[Judged]) -> String {
         let mut harmed = std::collections::BTreeMap::new();
         pairs().for_each(|(row, call)| *harmed.entry(row.unit).or_insert(false) |= hurts(row, call));
         let units = Tally::of(harmed.into_iter()).share();
-        let _ = writeln!(page, "{healthy:>14}{any:>8}{:>21}{units:>22}", tally(rows, judged).share());
+        let adds = judged.calls.iter().filter(|call| call.adds).count();
+        let removes = judged.calls.iter().filter(|call| call.removes).count();
+        let harmful = tally(rows, judged).share();
+        let _ = writeln!(page, "{healthy:>14}{any:>8}{harmful:>21}{units:>22}{adds:>9}{removes:>9}");
     }
     for (harm, letter) in Harm::ALL.iter().zip(["A", "B", "C", "D", "E", "F"]) {
         let _ = writeln!(page, "  {letter}: {}", harm.words());

@@ -51,6 +51,11 @@ pub trait Judge: Sync {
     /// A short name.
     fn name(&self) -> &'static str;
 
+    /// Whether its probabilities rest on [`satline::diagnosis::Priors`], and can so be turned to other ones.
+    fn has_priors(&self) -> bool {
+        false
+    }
+
     /// What it says of a row's reading, with or without the baseline of its unit. It may look at nothing but the two
     /// readings.
     fn judge(&self, row: &Row, with_baseline: bool) -> Call;
@@ -63,6 +68,8 @@ pub struct Judged {
     pub name: &'static str,
     /// Whether it had the baselines.
     pub with_baseline: bool,
+    /// See [`Judge::has_priors`].
+    pub has_priors: bool,
     /// One call a row.
     pub calls: Vec<Call>,
 }
@@ -78,7 +85,12 @@ impl Judged {
         let calls = in_parallel(chunks.len() as u64, |number| {
             chunks[number as usize].iter().map(|row| judge.judge(row, with_baseline)).collect::<Vec<_>>()
         });
-        Self { name: judge.name(), with_baseline, calls: calls.into_iter().flatten().collect() }
+        Self {
+            name: judge.name(),
+            with_baseline,
+            has_priors: judge.has_priors(),
+            calls: calls.into_iter().flatten().collect(),
+        }
     }
 
     /// Name and what it was given.

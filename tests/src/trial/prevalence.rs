@@ -1,8 +1,9 @@
 //! Rows weighed as if faults were as common as in one population or another: the fleets hold each fault equally often,
 //! which no street does.
 
+use super::judge::Call;
 use super::row::Row;
-use satline::diagnosis::{CauseSet, Priors};
+use satline::diagnosis::{Cause, CauseSet, Priors};
 use std::collections::BTreeMap;
 
 /// How common faults are.
@@ -39,6 +40,28 @@ impl Prevalence {
             Self::MostlyHealthy if truth.is_empty() => 0.9,
             Self::MostlyHealthy => 0.1 * priors.weight(truth) / faulty,
         }
+    }
+
+    /// A call as it would be with priors of this prevalence: its probabilities by the ratio of these priors to the
+    /// default ones, which is what replacing the priors does.
+    #[must_use]
+    pub fn turned(self, call: &Call) -> Call {
+        let pairs = 12.0;
+        let faulty = 1.0 - Priors::default().weight(CauseSet::HEALTHY);
+        let factor = |set: CauseSet| {
+            let own = if set.contains(Cause::Unmodelled) {
+                Priors::default().weight(set)
+            } else {
+                self.weight(set, pairs, faulty)
+            };
+            own / Priors::default().weight(set)
+        };
+        let mut probabilities: Vec<(CauseSet, f64)> =
+            call.probabilities.iter().map(|(set, one)| (*set, one * factor(*set))).collect();
+        let sum: f64 = probabilities.iter().map(|(_, one)| one).sum();
+        probabilities.iter_mut().for_each(|(_, one)| *one /= sum);
+        probabilities.sort_by(|one, other| other.1.total_cmp(&one.1));
+        Call { probabilities, ..call.clone() }
     }
 
     /// A weight for each row, with a sum of one; none for a fault too small to count.

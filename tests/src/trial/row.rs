@@ -35,6 +35,9 @@ pub struct Row {
     pub capacity: f64,
     /// Cooling for the power of compressor and fans, likewise.
     pub efficiency: f64,
+    /// Whether something other than too little refrigerant is wrong and costs more, by itself in the same air, than what is
+    /// missing of the charge does by itself.
+    pub other_dominates: bool,
     /// Charge over the nameplate's.
     pub charge: f64,
     /// Whether liquid comes back to the compressor.

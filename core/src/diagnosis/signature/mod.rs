@@ -37,6 +37,11 @@ pub(super) struct Signature {
     pub within: [f32; HALF],
     /// Severities of each cause.
     pub severities: [[f32; NODES]; CAUSES],
+    /// Share of units to which each does enough to count as a fault: 3 % of the capacity or 5 % of the efficiency.
+    pub counts: [[f32; NODES]; CAUSES],
+    /// Share of units in which a restriction leaves the liquid line as warm as it was, by severity: no liquid flashes before
+    /// the metering device.
+    pub still: [f32; NODES],
     /// What one count of `mean` is worth, by regressor.
     pub mean_steps: [Channels; 5],
     /// The same of `along`.

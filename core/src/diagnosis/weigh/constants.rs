@@ -1,16 +1,16 @@
 //! Numbers that no table holds. "Tuned" ones were chosen on simulated units, see `core/docs/diagnosis.md`.
 
 /// Variance between units, by that of the tables: real units differ more than designs of one rig do. Tuned.
-pub(super) const BETWEEN: f32 = 4.0;
+pub(super) const BETWEEN: f32 = 3.0;
 /// Variance from day to day of one unit, likewise. Tuned.
-pub(super) const WITHIN: f32 = 2.0;
+pub(super) const WITHIN: f32 = 1.7;
 /// Standard deviation of a fault's scatter, by that of the tables. Tuned.
-pub(super) const SCATTER: f32 = 1.3;
+pub(super) const SCATTER: f32 = 1.2;
 /// Scatter of a fault's effect on each channel besides, as a share of its mean: other coils react otherwise. Tuned.
-pub(super) const RELATIVE: f32 = 0.2;
+pub(super) const RELATIVE: f32 = 0.15;
 /// Degrees of freedom of the distribution of what is left over: fewer than infinite because tails are heavier than normal.
 /// Tuned.
-pub(super) const FREEDOM: f32 = 12.0;
+pub(super) const FREEDOM: f32 = 15.0;
 
 /// By channel, how far a unit with something unknown may be off, K or %: about twice what severe known faults do.
 pub(super) const UNKNOWN: [f32; 15] = [4.0, 8.0, 6.0, 6.0, 15.0, 3.0, 4.0, 12.0, 15.0, 6.0, 6.0, 8.0, 3.0, 2.0, 10.0];
@@ -43,3 +43,12 @@ pub(super) const DEPRESSION_UNKNOWN: (f32, f32) = (7.0, 2.0);
 
 /// Fewest channels from which causes are weighed at all.
 pub(super) const FEWEST: usize = 3;
+
+/// How common the severities of a cause are, mildest first: small faults are commoner than large ones (common practice).
+pub(super) const BY_SEVERITY: [f32; 5] = [0.34, 0.25, 0.18, 0.13, 0.10];
+/// The same of the two severities of each cause of a pair.
+pub(super) const BY_SEVERITY_OF_PAIR: [f32; 2] = [0.6, 0.4];
+
+/// Share of units in which a wrong charge counts as a fault, by severity, whatever it costs: a tenth off is what
+/// technicians correct (common practice), for too much of it lifts the head pressure before it costs capacity.
+pub(super) const CHARGE_COUNTS: [f32; 5] = [0.0, 0.6, 0.9, 1.0, 1.0];

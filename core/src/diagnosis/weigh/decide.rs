@@ -12,6 +12,9 @@ const WRONG_CHARGE: f64 = 3.0;
 const CHARGE_OF_TWO: f64 = 1.5;
 /// Harm of naming one of two faults: the other shows once the first is mended.
 const ONE_OF_TWO: f64 = 0.5;
+/// Harm of taking a restriction for a metering device that passes too little, or the other way round: both hold refrigerant
+/// back between the outdoor unit and the coil, and both are looked for along the same line.
+const HELD_BACK: f64 = 0.5;
 /// Harm of naming a second fault that is not there.
 const ONE_TOO_MANY: f64 = 0.8;
 
@@ -29,6 +32,8 @@ fn harm(said: CauseSet, truth: CauseSet) -> f64 {
         WRONG_CHARGE
     } else if only_charge && truth.len() > 1 {
         CHARGE_OF_TWO
+    } else if holds_back(said) && holds_back(truth) {
+        HELD_BACK
     } else if !said.is_empty() && shared == said {
         ONE_OF_TWO
     } else if !truth.is_empty() && shared == truth {
@@ -36,6 +41,11 @@ fn harm(said: CauseSet, truth: CauseSet) -> f64 {
     } else {
         WRONG
     }
+}
+
+/// Whether all that is wrong holds refrigerant back before the coil.
+fn holds_back(causes: CauseSet) -> bool {
+    causes == CauseSet::one(Cause::LiquidLineRestriction) || causes == CauseSet::one(Cause::MeteringUnderfeeding)
 }
 
 /// The hypothesis whose expected harm is least, unless saying nothing harms less.

@@ -1,10 +1,10 @@
 //! Every hypothesis at some severity, and how well it explains what was measured.
 
 use super::CHANNELS;
-use super::constants::{FREEDOM, UNKNOWN};
+use super::constants::{BY_SEVERITY, BY_SEVERITY_OF_PAIR, CHARGE_COUNTS, FREEDOM, UNKNOWN};
 use super::expected::at;
 use super::matrix::{Batch, Half, LANES, Vector};
-use super::response::{Regressors, Response, pair_causes};
+use super::response::{RESTRICTION, Regressors, Response, pair_causes};
 use crate::diagnosis::cause::{Cause, CauseSet};
 use crate::diagnosis::signature::{CAUSES, NODES, PAIRS, Signature};
 use crate::math;
@@ -12,9 +12,10 @@ use crate::math;
 /// Severities at which each cause of a pair is weighed, by their places.
 pub(super) const PAIR_NODES: [usize; 2] = [1, 3];
 /// How many points there are: healthy, unmodelled, causes and pairs by severity.
-pub(super) const POINTS: usize = SINGLES + PAIRS * 4;
-/// How many of them come before the pairs.
+pub(super) const POINTS: usize = ALL_PAIRS + NODES;
+/// How many of them come before the pairs, and before the restrictions behind which nothing flashes.
 const SINGLES: usize = 2 + CAUSES * NODES;
+const ALL_PAIRS: usize = SINGLES + PAIRS * 4;
 
 /// A hypothesis at a severity.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -25,6 +26,8 @@ pub(super) enum Point {
     Single(usize, usize),
     /// A pair, and the places of both severities.
     Pair(usize, usize, usize),
+    /// A restriction behind which no liquid flashes, by the place of its severity.
+    Still(usize),
 }
 
 impl Point {
@@ -33,6 +36,7 @@ impl Point {
             0 => Self::Healthy,
             1 => Self::Unmodelled,
             _ if number < SINGLES => Self::Single((number - 2) / NODES, (number - 2) % NODES),
+            _ if number >= ALL_PAIRS => Self::Still(number - ALL_PAIRS),
             _ => {
                 let place = number - SINGLES;
                 let first = if place % 4 >= 2 { PAIR_NODES[1] } else { PAIR_NODES[0] };
@@ -48,6 +52,7 @@ impl Point {
             Self::Healthy => CauseSet::HEALTHY,
             Self::Unmodelled => CauseSet::one(Cause::Unmodelled),
             Self::Single(cause, _) => CauseSet::one(numbered(cause)),
+            Self::Still(_) => CauseSet::one(numbered(RESTRICTION)),
             Self::Pair(pair, ..) => {
                 let (first, second) = pair_causes(pair);
                 CauseSet::two(numbered(first), numbered(second))
@@ -55,12 +60,27 @@ impl Point {
         }
     }
 
-    /// How many severities its hypothesis is spread over, evenly.
-    pub(super) const fn spread(self) -> usize {
+    /// How common its severity is among those of its hypothesis.
+    pub(super) fn share(self, signature: &Signature) -> f32 {
+        let of_pair = |node| BY_SEVERITY_OF_PAIR.get(usize::from(node == PAIR_NODES[1])).copied().unwrap_or(0.0);
         match self {
-            Self::Healthy | Self::Unmodelled => 1,
-            Self::Single(..) => NODES,
-            Self::Pair(..) => 4,
+            Self::Healthy | Self::Unmodelled => 1.0,
+            // What is too small to count is no fault: it belongs to healthy units.
+            Self::Single(cause, node) => {
+                let mut shares = signature.counts.get(cause).copied().unwrap_or(BY_SEVERITY);
+                if cause <= 1 {
+                    shares.iter_mut().zip(CHARGE_COUNTS).for_each(|(place, least)| *place = place.max(least));
+                }
+                shares.iter_mut().zip(BY_SEVERITY).for_each(|(place, common)| *place *= common);
+                let sum: f32 = shares.iter().sum();
+                let still = if cause == RESTRICTION { signature.still.get(node).copied().unwrap_or(0.0) } else { 0.0 };
+                (1.0 - still) * shares.get(node).copied().unwrap_or(0.0) / sum.max(1e-6)
+            }
+            Self::Still(node) => {
+                let still = signature.still.get(node).copied().unwrap_or(0.0);
+                still / (1.0 - still).max(1e-3) * Self::Single(RESTRICTION, node).share(signature)
+            }
+            Self::Pair(_, first, second) => of_pair(first) * of_pair(second),
         }
     }
 }
@@ -72,19 +92,21 @@ pub(super) fn numbered(cause: usize) -> Cause {
 
 /// How many points are weighed in one step: a batch of single causes, or a pair at all its severities.
 pub(super) const BATCH: usize = 4;
-/// How many batches there are.
-pub(super) const BATCHES: usize = SINGLES.div_ceil(BATCH) + PAIRS;
+/// How many batches there are: single causes, pairs, restrictions behind which nothing flashes.
+pub(super) const BATCHES: usize = SINGLES.div_ceil(BATCH) + PAIRS + NODES.div_ceil(BATCH);
 
 /// The points of a batch.
 const fn points(number: usize) -> (usize, usize) {
-    let singles = SINGLES.div_ceil(BATCH);
-    if number < singles {
-        let first = number * BATCH;
-        (first, if first + BATCH < SINGLES { first + BATCH } else { SINGLES })
+    let pairs = SINGLES.div_ceil(BATCH);
+    let (before, group, end) = if number < pairs {
+        (0, number, SINGLES)
+    } else if number < pairs + PAIRS {
+        (SINGLES, number - pairs, ALL_PAIRS)
     } else {
-        let first = SINGLES + (number - singles) * BATCH;
-        (first, first + BATCH)
-    }
+        (ALL_PAIRS, number - pairs - PAIRS, POINTS)
+    };
+    let first = before + group * BATCH;
+    (first, if first + BATCH < end { first + BATCH } else { end })
 }
 
 /// What a point changes, with the scatter of up to two causes.
@@ -104,6 +126,11 @@ impl Change {
             Point::Unmodelled => {
                 *self = Self::NONE;
                 self.response.beside = UNKNOWN.map(|one| one * one);
+            }
+            Point::Single(RESTRICTION, node) | Point::Still(node) => {
+                let flashes = !matches!(point, Point::Still(_));
+                self.response.put_restriction(signature, node, regressors, flashes);
+                self.second_along = [0.0; CHANNELS];
             }
             Point::Single(cause, node) => {
                 self.response.put(signature, cause, node, regressors);

@@ -14,7 +14,9 @@ use crate::reading::Reading;
 /// Standard deviations either side that hold 90 %.
 const NINETY: f64 = 1.645;
 /// Half the step between two severities of charge, as a share, by √3: they stand for all between them.
-const BETWEEN_NODES: f64 = 0.02;
+const BETWEEN_NODES: f64 = 0.025;
+/// Standard deviations by which less is told than the mean.
+const CAUTIOUS: f64 = 0.43;
 /// Superheat or subcooling below which it may be gone, K.
 const GONE_K: f32 = 1.0;
 
@@ -56,16 +58,19 @@ pub(super) fn amount(
     let mean = first / sum;
     let variance = (second / sum - mean * mean).max(0.0) + BETWEEN_NODES * BETWEEN_NODES;
     let deviation = math::sqrt(variance);
+    // More can be added after the next look, what is too much cannot be taken back as easily: told is what is twice as
+    // likely too little as too much.
+    let told = (mean - CAUTIOUS * deviation).max(0.5 * mean);
     let (near, far) = ((mean - NINETY * deviation).max(0.0), mean + NINETY * deviation);
     let (lowest, highest) = if sign > 0.0 { (near, far) } else { (-far, -near) };
     let gone = if sign > 0.0 { (CONDENSING, LIQUID_LINE) } else { (SUCTION_LINE, EVAPORATING) };
     let at_saturation = measured_difference(weighing, gone).is_some_and(|kelvin| kelvin < GONE_K);
     Some(ChargeAmount {
-        share: sign * mean,
+        share: sign * told,
         standard_uncertainty: deviation,
         lowest,
         highest,
-        mass_kg: reading.expected_charge.map(|expected| sign * mean * expected.kilograms()),
+        mass_kg: reading.expected_charge.map(|expected| sign * told * expected.kilograms()),
         bound: if at_saturation { ValueBound::AtLeast } else { ValueBound::Exact },
     })
 }

@@ -18,7 +18,7 @@ mod next;
 mod response;
 
 use super::amount::ChargeAmount;
-use super::cause::{CauseSet, Conclusion, ConclusionReason, Hypotheses, Hypothesis};
+use super::cause::{CauseSet, Conclusion, ConclusionReason, Hypotheses};
 use super::feature::Features;
 use super::finding::NextCheck;
 use super::priors::Priors;
@@ -55,6 +55,7 @@ const CHARGE: usize = 14;
 #[derive(Debug, Clone, Copy)]
 pub(super) struct Evidence<'a> {
     pub hypotheses: &'a Hypotheses,
+    pub features: &'a Features,
     pub conclusion: Conclusion,
     pub fits: bool,
     pub next_check: NextCheck,
@@ -173,7 +174,7 @@ impl Weighing {
         reading: &Reading,
         priors: &Priors,
         hypotheses: &'a mut Hypotheses,
-        features: &mut Features,
+        features: &'a mut Features,
     ) -> Evidence<'a> {
         let mut weights = [0.0; POINTS];
         self.weigh_priors(&mut weights, priors);
@@ -185,6 +186,7 @@ impl Weighing {
         features::put(features, &self.compared);
         Evidence {
             hypotheses,
+            features,
             conclusion,
             fits,
             next_check: next::next_check(self, &weights, hypotheses, &conclusion),
@@ -199,13 +201,13 @@ impl Weighing {
         let mut prior = (None, 0.0);
         for (number, log) in weights.iter_mut().enumerate() {
             let point = Point::of(number);
-            // All points of a hypothesis share its prior evenly.
+            // All points of a hypothesis share its prior.
             let causes = Some(point.causes());
             if causes != prior.0 {
-                let weight = priors.weight(point.causes()) as f32 / point.spread() as f32;
-                prior = (causes, math::ln_single(weight.max(1e-30)));
+                prior = (causes, priors.weight(point.causes()) as f32);
             }
-            *log += prior.1;
+            let share = prior.1 * point.share(self.signature);
+            *log += math::ln_single(share.max(1e-30));
         }
         let most = weights.iter().copied().fold(f32::NEG_INFINITY, f32::max);
         weights.iter_mut().for_each(|log| *log = math::exp_single(*log - most));
@@ -229,16 +231,9 @@ impl Weighing {
 #[inline(never)]
 fn gather(all: &mut Hypotheses, weights: &[f32; POINTS]) {
     all.clear();
-    let mut current = Hypothesis { causes: CauseSet::HEALTHY, probability: 0.0 };
     for (number, weight) in weights.iter().enumerate() {
-        let causes = Point::of(number).causes();
-        if causes != current.causes {
-            all.push(current);
-            current = Hypothesis { causes, probability: 0.0 };
-        }
-        current.probability += f64::from(*weight);
+        all.add(Point::of(number).causes(), f64::from(*weight));
     }
-    all.push(current);
     all.normalise();
     all.sort();
 }

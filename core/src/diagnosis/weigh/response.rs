@@ -7,6 +7,11 @@ use super::{CHANNELS, CHARGE, CONDENSING, DISCHARGE, EVAPORATING, LINE_DROP, LIQ
 use crate::diagnosis::signature::{PAIR_CAUSES, Signature, TABLED};
 use crate::math;
 
+/// The restriction by its number less one.
+pub(super) const RESTRICTION: usize = 4;
+/// Scatter of a liquid line that does not flash, K.
+const STILL_K: f32 = 0.1;
+
 /// What the response of a unit depends on: the air, and its own healthy superheat and subcooling.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub(super) struct Regressors {
@@ -82,6 +87,31 @@ impl Response {
         unit_dependent(self, cause);
     }
 
+    /// Of a restriction in the liquid line: where some of the liquid flashes behind it, or where none does and the line is
+    /// as warm as it was.
+    #[inline(never)]
+    pub(super) fn put_restriction(
+        &mut self,
+        signature: &Signature,
+        node: usize,
+        regressors: &Regressors,
+        flashes: bool,
+    ) {
+        self.put(signature, RESTRICTION, node, regressors);
+        let response = self;
+        let drop = at(&response.mean, LINE_DROP);
+        let share = 1.0 - signature.still.get(node).copied().unwrap_or(0.0);
+        // The tables' mean is that of all units, flashing or not.
+        let (mean, deviation) = if flashes { (drop / share.max(0.1), drop) } else { (0.0, STILL_K) };
+        let places =
+            (response.mean.get_mut(LINE_DROP), response.along.get_mut(LINE_DROP), response.beside.get_mut(LINE_DROP));
+        if let (Some(place), Some(along), Some(beside)) = places {
+            *place = mean;
+            *along = 0.0;
+            *beside = deviation * deviation;
+        }
+    }
+
     /// The usual change for a small severity, in proportion from the least one of the tables.
     #[inline(never)]
     pub(super) fn slope(signature: &Signature, cause: usize, severity_now: f32) -> Vector {
@@ -142,8 +172,6 @@ fn unit_dependent(response: &mut Response, cause: usize) {
         3 => widen(LIQUID_LINE, 0.8 * at(&response.mean, CONDENSING)),
         // A leaking compressor's discharge runs hotter or cooler by the path of the leak.
         5 => widen(DISCHARGE, at(&response.mean, DISCHARGE)),
-        // A restriction that leaves the liquid subcooled cools nothing: how much flashes is the unit's.
-        4 => widen(LINE_DROP, at(&response.mean, LINE_DROP)),
         _ => {}
     }
 }
