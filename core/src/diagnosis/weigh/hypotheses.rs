@@ -90,20 +90,21 @@ pub(super) fn numbered(cause: usize) -> Cause {
     Cause::ALL.get(cause).copied().unwrap_or(Cause::Unmodelled)
 }
 
-/// How many points are weighed in one step: a batch of single causes, or a pair at all its severities.
-pub(super) const BATCH: usize = 4;
+/// How many points are weighed in one step: single causes, or pairs at all their severities.
+pub(super) const BATCH: usize = 8;
 /// How many batches there are: single causes, pairs, restrictions behind which nothing flashes.
-pub(super) const BATCHES: usize = SINGLES.div_ceil(BATCH) + PAIRS + NODES.div_ceil(BATCH);
+pub(super) const BATCHES: usize = SINGLES.div_ceil(BATCH) + PAIR_BATCHES + NODES.div_ceil(BATCH);
+const PAIR_BATCHES: usize = (PAIRS * 4).div_ceil(BATCH);
 
 /// The points of a batch.
 const fn points(number: usize) -> (usize, usize) {
     let pairs = SINGLES.div_ceil(BATCH);
     let (before, group, end) = if number < pairs {
         (0, number, SINGLES)
-    } else if number < pairs + PAIRS {
+    } else if number < pairs + PAIR_BATCHES {
         (SINGLES, number - pairs, ALL_PAIRS)
     } else {
-        (ALL_PAIRS, number - pairs - PAIRS, POINTS)
+        (ALL_PAIRS, number - pairs - PAIR_BATCHES, POINTS)
     };
     let first = before + group * BATCH;
     (first, if first + BATCH < end { first + BATCH } else { end })
