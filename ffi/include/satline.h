@@ -318,7 +318,7 @@
 // The condensing temperature stands too high over the outdoor air: a blocked outdoor coil can imitate a charge fault.
 #define SATLINE_REASON_CONDENSER_AIR_FIRST 16
 
-// The evaporating temperature is at freezing: ice on the coil spoils every charge test.
+// The evaporating temperature is at freezing: too little air does that, and so does too little refrigerant; ice on the coil spoils every charge test.
 #define SATLINE_REASON_COIL_FREEZING 17
 
 // The coil is starved while liquid is stacked up in front of it: a restriction or a valve that does not open, rather than the charge.

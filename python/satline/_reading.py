@@ -98,6 +98,8 @@ class Reading:
     """The maker's target subcooling, where there is one."""
     target_approach_k: float | None = None
     """The maker's target approach (liquid line minus outdoor air), where there is one."""
+    metering_inlet_temperature_k: float | None = None
+    """Temperature of the liquid line before the metering device, best taken with the liquid line's own probe."""
     uncertainty: Mapping[str, Mapping[str, float | str]] | None = dataclasses.field(default=None, hash=False)
     """Limits of error by field: of_reading (a fraction), of_full_scale (a fraction) with full_scale (the span of the
     instrument's range), absolute and resolution (the step shown, half of it is added), in the field's unit.

@@ -203,6 +203,8 @@ fn not_on_a_coil_that_freezes() {
         assert_eq!(finding.next_check, NextCheck::ThawCoil);
         let check = finding.next_check.sentence();
         assert!(check.contains("blower alone until the coil is clear") && check.contains("airflow"), "{check}");
+        let why = finding.reason.sentence();
+        assert!(why.contains("too little air") && why.contains("too little refrigerant"), "{why}");
         assert!(finding.cautions.contains(Caution::Freezing));
         // Nor within what a gauge is sure of.
         refuses(&reading.psig(Field::SuctionPressure, 103.0).superheat(24.0), Reason::CoilFreezing);

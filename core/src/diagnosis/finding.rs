@@ -81,7 +81,7 @@ answers! {
             "The condensing temperature stands too high over the outdoor air: a blocked outdoor coil can imitate a charge fault.";
         /// The coil is at or below freezing.
         CoilFreezing = 17 "coil-freezing"
-            "The evaporating temperature is at freezing: ice on the coil spoils every charge test.";
+            "The evaporating temperature is at freezing: too little air does that, and so does too little refrigerant; ice on the coil spoils every charge test.";
         /// High superheat with high subcooling: refrigerant is held back before the coil.
         RestrictionSuspected = 18 "restriction-suspected"
             "The coil is starved while liquid is stacked up in front of it: a restriction or a valve that does not open, rather than the charge.";

@@ -183,7 +183,7 @@ pub const SATLINE_REASON_AIRFLOW_FIRST: i32 = 14;
 pub const SATLINE_REASON_AIRFLOW_UNKNOWN: i32 = 15;
 /// The condensing temperature stands too high over the outdoor air: a blocked outdoor coil can imitate a charge fault.
 pub const SATLINE_REASON_CONDENSER_AIR_FIRST: i32 = 16;
-/// The evaporating temperature is at freezing: ice on the coil spoils every charge test.
+/// The evaporating temperature is at freezing: too little air does that, and so does too little refrigerant; ice on the coil spoils every charge test.
 pub const SATLINE_REASON_COIL_FREEZING: i32 = 17;
 /// The coil is starved while liquid is stacked up in front of it: a restriction or a valve that does not open, rather than the charge.
 pub const SATLINE_REASON_RESTRICTION_SUSPECTED: i32 = 18;

@@ -20,7 +20,7 @@ const BEFORE_ADDING: [Cause; 6] = [
 
 /// How far from one the probabilities may sum: they are weighed in single precision, and more than a few units in the last
 /// place of two dozen of them would be a mistake.
-const SUM: f64 = 1e-5;
+const SUM: f64 = 1e-9;
 
 /// Superheat, subcooling, condensing over outdoor air, evaporating over freezing; °F, from the reading alone.
 struct Signs {

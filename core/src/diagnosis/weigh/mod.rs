@@ -210,13 +210,12 @@ impl Weighing {
         let mut prior = (None, 0.0);
         for (number, log) in weights.iter_mut().enumerate() {
             let point = Point::of(number);
-            // All points of a hypothesis share its prior.
+            // All points of a hypothesis share its prior, by how common their severities are.
             let causes = Some(point.causes());
             if causes != prior.0 {
                 prior = (causes, priors.weight(point.causes()) as f32);
             }
-            let share = prior.1 * point.share(self.signature);
-            *log += math::ln_single(share.max(1e-30));
+            *log += math::ln_single((prior.1 * point.share(self.signature)).max(1e-30));
         }
         let most = weights.iter().copied().fold(f32::NEG_INFINITY, f32::max);
         weights.iter_mut().for_each(|log| *log = math::exp_single(*log - most));
