@@ -28,14 +28,11 @@ impl Bound {
     #[inline]
     pub fn check(&self, value: f64) -> Result<f64, Error> {
         // Written so that NaN fails the first comparison and takes the slow path.
-        if value >= self.lower && value <= self.upper { Ok(value) } else { Err(self.refuse(value)) }
-    }
-
-    /// Here once rather than in every check that may need it.
-    #[cold]
-    #[inline(never)]
-    fn refuse(&self, value: f64) -> Error {
-        refuse(self.quantity, self.unit, value, self.lower, self.upper, self.advice)
+        if value >= self.lower && value <= self.upper {
+            Ok(value)
+        } else {
+            Err(refuse(self.quantity, self.unit, value, self.lower, self.upper, self.advice))
+        }
     }
 }
 

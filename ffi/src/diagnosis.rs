@@ -104,7 +104,7 @@ impl<'a> Work<'a> {
         // Each in its place from the beginning: one returned would stand on the stack first.
         let diagnosis = diagnosis.write(Diagnosis::NOTHING);
         diagnosis.begin_anew(reading, &options);
-        while !diagnosis.step() {}
+        diagnosis.weigh_rest();
         let finding = finding.write(diagnosis::Finding::nothing());
         diagnosis.finish_onto(finding, reading, &options);
         Ok(finding)

@@ -199,7 +199,7 @@ pub unsafe extern "C" fn satline_diagnose(
         let options = diagnosis::Options::default();
         let mut diagnosis = diagnosis::Diagnosis::NOTHING;
         diagnosis.begin_anew(&given, &options);
-        while !diagnosis.step() {}
+        diagnosis.weigh_rest();
         let mut found = diagnosis::Finding::nothing();
         diagnosis.finish_onto(&mut found, &given, &options);
         finding.fill(&found);

@@ -157,7 +157,7 @@ impl Hypotheses {
         }
     }
 
-    /// Divides all by their sum.
+    /// Divides all by their sum: they then sum to 1 to double precision.
     pub(crate) fn normalise(&mut self) {
         let sum: f64 = self.iter().map(|one| one.probability).sum();
         if sum > 0.0 {

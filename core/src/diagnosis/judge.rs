@@ -46,7 +46,7 @@ pub fn diagnose_by(reading: &Reading, protocol: Protocol) -> Finding {
 #[must_use]
 pub fn diagnose_with(reading: &Reading, options: &Options) -> Finding {
     let mut diagnosis = Diagnosis::begin(reading, options);
-    while !diagnosis.step() {}
+    diagnosis.weigh_rest();
     diagnosis.finish(reading, options)
 }
 
@@ -73,7 +73,7 @@ pub fn diagnose_with(reading: &Reading, options: &Options) -> Finding {
 /// let (reading, options) = (Reading::default(), Options::default());
 /// let (mut diagnosis, mut finding) = (Diagnosis::NOTHING, Finding::nothing());
 /// diagnosis.begin_anew(&reading, &options);
-/// while !diagnosis.step() {}
+/// diagnosis.weigh_rest();
 /// diagnosis.finish_onto(&mut finding, &reading, &options);
 /// assert_eq!(finding, diagnose(&reading));
 /// ```
@@ -105,6 +105,13 @@ impl Diagnosis {
     /// Weighs a few more hypotheses; true once all are weighed. Steps beyond that change nothing.
     pub fn step(&mut self) -> bool {
         !self.weighs || self.weighing.step()
+    }
+
+    /// Weighs all that is left at once, sooner than step by step.
+    pub fn weigh_rest(&mut self) {
+        if self.weighs {
+            self.weighing.weigh_rest();
+        }
     }
 
     /// The finding. Hypotheses that are not weighed yet are weighed now.
@@ -160,7 +167,7 @@ impl Diagnosis {
     #[inline(never)]
     fn finish_rest(&self, finding: &mut Finding, reading: &Reading, options: &Options) {
         let mut all = *self;
-        while !all.step() {}
+        all.weigh_rest();
         all.finish_onto(finding, reading, options);
     }
 }

@@ -143,12 +143,14 @@ impl Judge<'_> {
             Charge::High => (Some(Cause::Overcharge), CauseSet::one(Cause::Overcharge)),
             _ => (None, CauseSet::HEALTHY),
         };
+        let stands = evidence.conclusion.causes == Some(agreed);
+        // A charge is acted on only where the finding stands by it.
         let sure = cause.is_none_or(|cause| {
-            evidence.hypotheses.marginal(cause) >= SURE
+            stands
+                && evidence.hypotheses.marginal(cause) >= SURE
                 && likeliest_other(evidence.hypotheses, cause) < OTHER_FAULT
                 && evidence.fits
         });
-        let stands = evidence.conclusion.causes == Some(agreed);
         let stands = stands && (cause.is_some() || evidence.hypotheses.probability(CauseSet::HEALTHY) >= SURE);
         // What the rules ask for first (a missing measurement, another look) comes first.
         let next_check = match verdict.next_check {

@@ -1,4 +1,5 @@
-//! Numbers that no table holds. "Tuned" ones were chosen on simulated units, see `core/docs/diagnosis.md`.
+//! Numbers that no table holds. "Tuned" ones were chosen on the development fleet of the rig, whose units have other
+//! models of their parts than those that the tables are learnt from: see `core/docs/diagnosis.md`.
 
 /// Variance between units, by that of the tables: real units differ more than designs of one rig do. Tuned.
 pub(super) const BETWEEN: f32 = 3.0;

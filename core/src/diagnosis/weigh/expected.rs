@@ -10,6 +10,7 @@ use crate::charge::sloped_superheat;
 use crate::diagnosis::feature::Source;
 use crate::diagnosis::signature::{KNOWN, Signature};
 use crate::reading::{Metering, Mode, Reading};
+use crate::saturation::SaturationCurves;
 
 /// How the expected channels move with outdoor dry bulb, return dry bulb and return wet bulb, by K.
 pub(super) struct Slopes(pub [Vector; 3]);
@@ -192,15 +193,7 @@ impl Expected {
         let mut sums = off_class(kind, &air, &measured, &differs);
         let mut counts = [1.0_f32; CHANNELS];
         for other in readings {
-            let air = Around::of(other);
-            let again = Measured::of(other, curves, &air);
-            let off = off_class(kind, &air, &again, &differs);
-            for (((sum, count), off), present) in sums.iter_mut().zip(&mut counts).zip(off).zip(again.present) {
-                if present {
-                    *sum += off;
-                    *count += 1.0;
-                }
-            }
+            add_off(&mut sums, &mut counts, kind, (other, curves), &differs);
         }
         sums.iter_mut().zip(counts).for_each(|(sum, count)| *sum /= count);
         self.learn_baseline(kind, first, (&measured, &air), &sums);
@@ -269,6 +262,26 @@ impl Expected {
             only(&mut solved);
             let less = before.times(&solved);
             less.iter().take(i + 1).zip(&mut places).for_each(|(less, place)| *place -= less);
+        }
+    }
+}
+
+/// Adds what another reading is off by to sums and counts. Not inlined: the first reading is still on the stack.
+#[inline(never)]
+fn add_off(
+    sums: &mut Vector,
+    counts: &mut Vector,
+    kind: &Kind,
+    (other, curves): (&Reading, &SaturationCurves),
+    differs: &Vector,
+) {
+    let air = Around::of(other);
+    let again = Measured::of(other, curves, &air);
+    let off = off_class(kind, &air, &again, differs);
+    for (((sum, count), off), present) in sums.iter_mut().zip(counts).zip(off).zip(again.present) {
+        if present {
+            *sum += off;
+            *count += 1.0;
         }
     }
 }

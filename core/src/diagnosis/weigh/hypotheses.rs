@@ -90,21 +90,24 @@ pub(super) fn numbered(cause: usize) -> Cause {
     Cause::ALL.get(cause).copied().unwrap_or(Cause::Unmodelled)
 }
 
-/// How many points are weighed in one step: a batch of single causes, or a pair at all its severities.
-pub(super) const BATCH: usize = 4;
-/// How many batches there are.
-pub(super) const BATCHES: usize = SINGLES.div_ceil(BATCH) + PAIRS;
+/// How many points are weighed in one step: single causes, or pairs at all their severities.
+pub(super) const BATCH: usize = 8;
+/// How many batches there are: single causes, pairs, restrictions behind which nothing flashes.
+pub(super) const BATCHES: usize = SINGLES.div_ceil(BATCH) + PAIR_BATCHES + NODES.div_ceil(BATCH);
+const PAIR_BATCHES: usize = (PAIRS * 4).div_ceil(BATCH);
 
 /// The points of a batch.
 const fn points(number: usize) -> (usize, usize) {
-    let singles = SINGLES.div_ceil(BATCH);
-    if number < singles {
-        let first = number * BATCH;
-        (first, if first + BATCH < SINGLES { first + BATCH } else { SINGLES })
+    let pairs = SINGLES.div_ceil(BATCH);
+    let (before, group, end) = if number < pairs {
+        (0, number, SINGLES)
+    } else if number < pairs + PAIR_BATCHES {
+        (SINGLES, number - pairs, ALL_PAIRS)
     } else {
-        let first = SINGLES + (number - singles) * BATCH;
-        (first, first + BATCH)
-    }
+        (ALL_PAIRS, number - pairs - PAIR_BATCHES, POINTS)
+    };
+    let first = before + group * BATCH;
+    (first, if first + BATCH < end { first + BATCH } else { end })
 }
 
 /// What a point changes, with the scatter of up to two causes.
@@ -134,15 +137,19 @@ impl Change {
                 self.response.put(signature, cause, node, regressors);
                 self.second_along = [0.0; CHANNELS];
             }
-            Point::Pair(pair, first_node, second_node) => {
-                let (first, second) = pair_causes(pair);
-                let mut responses = [Response::NONE; 2];
-                let [one, other] = &mut responses;
-                one.put(signature, first, first_node, regressors);
-                other.put(signature, second, second_node, regressors);
-                self.put_pair(signature, pair, (first_node, second_node), (one, other), regressors);
-            }
+            Point::Pair(pair, first, second) => self.put_whole_pair(signature, pair, (first, second), regressors),
         }
+    }
+
+    /// Not inlined, so that only who has no parts of a pair pays for them on the stack.
+    #[inline(never)]
+    fn put_whole_pair(&mut self, signature: &Signature, pair: usize, nodes: (usize, usize), regressors: &Regressors) {
+        let causes = pair_causes(pair);
+        let mut parts = [Response::NONE; 2];
+        let [one, other] = &mut parts;
+        one.put(signature, causes.0, nodes.0, regressors);
+        other.put(signature, causes.1, nodes.1, regressors);
+        self.put_pair(signature, pair, nodes, (one, other), regressors);
     }
 
     /// The same of a pair whose parts are known.
@@ -242,46 +249,66 @@ fn likelihood(squared: f32, determinant: f32, size: usize) -> f32 {
     half * math::ln_single(1.0 + squared / FREEDOM) - 0.5 * math::ln_single(determinant)
 }
 
-/// Weighs one batch of points: gives each point's number, the logarithm of its likelihood up to what all share, and its
+/// Weighs batches of points: gives each point's number, the logarithm of its likelihood up to what all share, and its
 /// squared distance. The covariance's leading rows are those of the chosen channels.
 #[inline(never)]
 pub(super) fn weigh(
     (signature, regressors): (&Signature, &Regressors),
     (chosen, residual): (&Chosen, &Vector),
     covariance: &Half,
-    number: usize,
+    batches: core::ops::Range<usize>,
     mut found: impl FnMut(usize, f32, f32),
 ) {
-    let (from, to) = points(number);
-    // Of a pair, each cause's response at both severities.
-    let mut parts = [[Response::NONE; 2]; 2];
-    if let Point::Pair(pair, ..) = Point::of(from) {
-        let causes = pair_causes(pair);
-        for (responses, cause) in parts.iter_mut().zip([causes.0, causes.1]) {
-            for (response, node) in responses.iter_mut().zip(PAIR_NODES) {
-                response.put(signature, cause, node, regressors);
+    let mut parts = Parts::NONE;
+    let mut batch = Batch::NONE;
+    let mut change = Change::NONE;
+    for number in batches {
+        let (from, to) = points(number);
+        for start in (from..to).step_by(LANES) {
+            for lane in 0..LANES {
+                let point = Point::of((start + lane).min(to - 1));
+                match point {
+                    Point::Pair(pair, ..) => {
+                        parts.put(signature, pair_causes(pair), regressors);
+                        parts.put_change(&mut change, signature, point, regressors);
+                    }
+                    _ => change.put(signature, point, regressors),
+                }
+                batch.put(lane, chosen, residual, &change);
+            }
+            let (squared, determinants) = batch.distances(covariance, chosen.count);
+            for (number, (squared, determinant)) in (start..to).zip(squared.into_iter().zip(determinants)) {
+                found(number, likelihood(squared, determinant, chosen.count), squared);
             }
         }
     }
-    let [[one_less, one_more], [other_less, other_more]] = &parts;
-    let mut batch = Batch::NONE;
-    let mut change = Change::NONE;
-    for start in (from..to).step_by(LANES) {
-        for lane in 0..LANES {
-            let point = Point::of((start + lane).min(to - 1));
-            match point {
-                Point::Pair(pair, first, second) => {
-                    let one = if first == PAIR_NODES[0] { one_less } else { one_more };
-                    let other = if second == PAIR_NODES[0] { other_less } else { other_more };
-                    change.put_pair(signature, pair, (first, second), (one, other), regressors);
+}
+
+/// Of the pair that is weighed, each cause's response at both severities: kept while pairs follow that share it.
+struct Parts {
+    causes: [usize; 2],
+    responses: [[Response; 2]; 2],
+}
+
+impl Parts {
+    const NONE: Self = Self { causes: [usize::MAX; 2], responses: [[Response::NONE; 2]; 2] };
+
+    fn put(&mut self, signature: &Signature, causes: (usize, usize), regressors: &Regressors) {
+        for ((known, responses), cause) in self.causes.iter_mut().zip(&mut self.responses).zip([causes.0, causes.1]) {
+            if *known != cause {
+                *known = cause;
+                for (response, node) in responses.iter_mut().zip(PAIR_NODES) {
+                    response.put(signature, cause, node, regressors);
                 }
-                _ => change.put(signature, point, regressors),
             }
-            batch.put(lane, chosen, residual, &change);
         }
-        let (squared, determinants) = batch.distances(covariance, chosen.count);
-        for (number, (squared, determinant)) in (start..to).zip(squared.into_iter().zip(determinants)) {
-            found(number, likelihood(squared, determinant, chosen.count), squared);
-        }
+    }
+
+    fn put_change(&self, change: &mut Change, signature: &Signature, point: Point, regressors: &Regressors) {
+        let Point::Pair(pair, first, second) = point else { return };
+        let [[one_less, one_more], [other_less, other_more]] = &self.responses;
+        let one = if first == PAIR_NODES[0] { one_less } else { one_more };
+        let other = if second == PAIR_NODES[0] { other_less } else { other_more };
+        change.put_pair(signature, pair, (first, second), (one, other), regressors);
     }
 }

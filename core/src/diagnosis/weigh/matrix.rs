@@ -185,7 +185,7 @@ impl Factors {
 
 /// How many hypotheses are weighed side by side: as many as fit a host's registers. On a microcontroller it is two, and
 /// each is computed in the same order either way, to the same bits.
-pub(super) const LANES: usize = if cfg!(target_arch = "arm") { 2 } else { 4 };
+pub(super) const LANES: usize = if cfg!(target_arch = "arm") { 2 } else { 8 };
 /// One number of each.
 pub(super) type Lane = [f32; LANES];
 
@@ -317,12 +317,12 @@ mod tests {
                 let determinant: f32 = (0..size).map(|i| 1.0 / factors.row(i)[i]).product();
                 (factors.solve(&short).iter().zip(short).map(|(x, y)| x * y).sum::<f32>(), determinant)
             };
-            // The first as it is, others with a scatter, with twice the residual, with none.
+            // The first as it is, then one with a scatter, with twice the residual; the rest with none.
             let mut batch = Batch::NONE;
-            batch.residuals = b.map(|x| [x, x, 2.0 * x, 0.0]);
-            batch.first = along.map(|x| [0.0, x, 0.0, 0.0]);
-            batch.second = across.map(|x| [0.0, x, 0.0, 0.0]);
-            batch.beside = [[0.0, 0.5, 0.0, 0.0]; CHANNELS];
+            for (i, x) in b.into_iter().enumerate() {
+                (batch.residuals[i][0], batch.residuals[i][1], batch.residuals[i][2]) = (x, x, 2.0 * x);
+                (batch.first[i][1], batch.second[i][1], batch.beside[i][1]) = (along[i], across[i], 0.5);
+            }
             let (squared, determinant) = batch.distances(&matrix, size);
             let (plain, wide) = (known(&matrix), known(&scattered));
             for (lane, expected) in [plain, wide, (4.0 * plain.0, plain.1), (0.0, plain.1)].into_iter().enumerate() {

@@ -141,25 +141,34 @@ impl Weighing {
 
     /// Weighs a few more hypotheses; true once all are weighed.
     pub(super) fn step(&mut self) -> bool {
-        if self.done < BATCHES {
-            let (logs, best) = (&mut self.logs, &mut self.best);
-            hypotheses::weigh(
-                (self.signature, &self.regressors),
-                (&self.chosen, &self.residual),
-                &self.covariance,
-                self.done,
-                |number, log, squared| {
-                    if let Some(place) = logs.get_mut(number) {
-                        *place = log;
-                    }
-                    if log > best.1 && Point::of(number) != Point::Unmodelled {
-                        *best = (squared, log);
-                    }
-                },
-            );
-            self.done += 1;
-        }
-        self.done >= BATCHES
+        self.weigh_up_to(self.done + 1);
+        self.is_done()
+    }
+
+    /// Weighs all that are left, sooner than step by step.
+    pub(super) fn weigh_rest(&mut self) {
+        self.weigh_up_to(BATCHES);
+    }
+
+    #[inline(never)]
+    fn weigh_up_to(&mut self, end: usize) {
+        let end = end.min(BATCHES);
+        let (logs, best) = (&mut self.logs, &mut self.best);
+        hypotheses::weigh(
+            (self.signature, &self.regressors),
+            (&self.chosen, &self.residual),
+            &self.covariance,
+            self.done..end,
+            |number, log, squared| {
+                if let Some(place) = logs.get_mut(number) {
+                    *place = log;
+                }
+                if log > best.1 && Point::of(number) != Point::Unmodelled {
+                    *best = (squared, log);
+                }
+            },
+        );
+        self.done = end;
     }
 
     /// Whether all are weighed.
