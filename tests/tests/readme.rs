@@ -39,8 +39,9 @@ fn what_the_readme_says_of_the_diagnosis_is_what_the_scorecard_found() {
     for judge in [alone, baseline] {
         assert_eq!(figure(&page, judge, 6), "0: 0.0", "{judge}: the README says that nobody is harmed");
     }
-    let words: Vec<&str> = page.split("designs drawn ").nth(1).unwrap().split(' ').collect();
-    says(format!("judged on {} others", words[0]));
+    let words: Vec<&str> = page.split(" designs drawn ").nth(1).unwrap().split(' ').collect();
+    let rows = page.split("would be sold, ").nth(1).unwrap().split(' ').next().unwrap();
+    says(format!("judged on {} others ({rows} readings of known truth)", words[0]));
     says(format!(
         "none of the {0} (so at most to {1:.1} %, with 95 %)",
         words[0],

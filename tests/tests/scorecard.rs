@@ -24,6 +24,11 @@ fn develop() -> &'static [Row] {
     ROWS.get_or_init(|| rows(Fleet::Develop, Fleet::Develop.seed().unwrap(), UNITS, &maps()).rows)
 }
 
+/// How many units there are: designs that nobody would sell, or that do not run as built, are left out.
+fn units(rows: &[Row]) -> usize {
+    rows.iter().map(|row| row.unit).collect::<std::collections::BTreeSet<_>>().len()
+}
+
 /// Knows what is wrong and does what is right.
 struct Truth;
 
@@ -62,10 +67,10 @@ fn rows_are_the_same_each_time() {
     // Fewer units are the first of more.
     let few = rows(Fleet::Develop, seed, 3, &maps).rows;
     assert!(few.iter().zip(develop()).all(|(one, two)| one == two));
-    assert!(few.len() > 150, "{}", few.len());
+    assert!(units(&few) > 0 && few.len() > 133 * units(&few));
     assert!(rows(Fleet::Tune, seed, 1, &maps).rows[0] != few[0]);
     // A fleet like the sealed one can be built; of another seed, and nobody judges it.
-    assert!(rows(Fleet::Sealed, 1, 4, &maps).rows.len() > 300);
+    assert!(rows(Fleet::Sealed, 1, 2, &maps).rows.len() > 300);
 }
 
 /// Instruments are others on each visit, and faults cost more the worse they are.
@@ -83,10 +88,8 @@ fn rows_are_what_they_say() {
         assert!(1.0 > mild && mild > moderate && moderate > severe, "{cause:?} {mild} {moderate} {severe}");
     }
     let healthy = rows.iter().filter(|row| row.truth.is_empty());
-    // A few designs have no subcooling at their rating point and are no units at all.
-    let units: std::collections::BTreeSet<u64> = rows.iter().map(|row| row.unit).collect();
-    assert!(units.len() * 2 > UNITS as usize);
-    assert_eq!(healthy.clone().count(), 6 * units.len());
+    assert!(units(rows) > UNITS as usize / 2);
+    assert_eq!(healthy.clone().count(), 6 * units(rows));
     assert!(healthy.clone().all(|row| (row.charge - 1.0).abs() <= 0.03 && row.counts));
     assert!(healthy.clone().all(|row| (row.capacity - 1.0).abs() < 0.03));
     assert!(rows.iter().any(|row| !row.counts) && rows.iter().any(|row| row.wet_suction));
