@@ -35,16 +35,9 @@ fn what_the_readme_says_of_the_diagnosis_is_what_the_scorecard_found() {
     says(format!("were named in {} % of readings", figure(&page, alone, 2)));
     says(format!("healthy readings in {} %", figure(&page, baseline, 2)));
     says(format!("false alarms were {} and {} %", figure(&page, alone, 5), figure(&page, baseline, 5)));
-    // None was harmed, and the bound is three over their number.
-    for judge in [alone, baseline] {
-        assert_eq!(figure(&page, judge, 6), "0: 0.0", "{judge}: the README says that nobody is harmed");
-    }
+    let harmed = |judge| figure(&page, judge, 6).split(':').next().unwrap().to_string();
+    says(format!("given in {} and {} of these readings", harmed(alone), harmed(baseline)));
     let words: Vec<&str> = page.split(" designs drawn ").nth(1).unwrap().split(' ').collect();
     let rows = page.split("would be sold, ").nth(1).unwrap().split(' ').next().unwrap();
     says(format!("judged on {} others ({rows} readings of known truth)", words[0]));
-    says(format!(
-        "none of the {0} (so at most to {1:.1} %, with 95 %)",
-        words[0],
-        300.0 / words[0].parse::<f64>().unwrap()
-    ));
 }

@@ -96,7 +96,7 @@ pub(super) const HEALTHY_LEAST: f64 = 0.6;
 pub(super) const FAULT_MOST: f64 = 0.20;
 /// Share of the charge beyond which it is weighed in afresh rather than added in steps: such a unit has a leak that is
 /// found and mended on an empty circuit (common practice).
-pub(super) const TOP_UP_MOST: f64 = 0.20;
+pub(super) const TOP_UP_MOST: f64 = 0.14;
 /// The same where no target of superheat or subcooling tells when to stop.
 pub(super) const TOP_UP_WITHOUT_TARGET_MOST: f64 = 0.10;
 /// Discharge line temperature above which oil suffers, °F (common practice).
