@@ -8,7 +8,7 @@ use satline::diagnosis::{
     HeatingLimit, HeatingNeed, HeatingProblem, ReversingValve, judge_heating,
 };
 use satline::quantity::{Atmosphere, KELVIN_PER_FAHRENHEIT, Temperature, kelvin_from_fahrenheit};
-use satline::reading::{Accuracy, Compressor, FIELD_COUNT, Field, Mode, Reading, Stage};
+use satline::reading::{Accuracy, Compressor, FIELD_COUNT, Field, Mode, Operation, Reading, Stage};
 use satline::refrigerant;
 use satline::rig::{
     Air, Device, EfficiencyClass, Faults, HEATING_RATING_CONDITIONS, Heating, HeatingConditions, LineSet, Rating,
@@ -467,6 +467,10 @@ fn what_contradicts_itself_is_named_and_not_used() {
         assert!(found.problems.contains(HeatingProblem::NotHeating));
         assert!(found.values.all().iter().all(|(.., value)| value.is_none()) && found.frost == Frost::Unknown);
     }
+    // While the outdoor coil is defrosted nothing of the heat is judged.
+    let defrosting = Reading { operation: Some(Operation::Defrost), ..sound() };
+    assert!(judged(&defrosting).problems.contains(HeatingProblem::Defrosting));
+    assert!(judged(&defrosting).values.delivered_capacity.is_none());
 }
 
 #[test]

@@ -13,15 +13,13 @@ use crate::diagnosis::judge::kelvin;
 use crate::diagnosis::limits::{CONTRADICTION_STANDARDS, SETTLING_MINUTES};
 use crate::diagnosis::uncertainty::standard;
 use crate::diagnosis::values::of_curves;
-use crate::reading::{Field, Mode, Reading};
+use crate::reading::{Field, Mode, Operation, Reading};
 use crate::saturation::SaturationCurves;
 use crate::uncertain::root_of_squares;
 
-/// Whether the outdoor coil is being defrosted. A reading does not say so yet: once it tells what the unit was doing,
-/// that operation is read here, and nowhere else.
-pub(super) const fn is_defrosting(reading: &Reading) -> bool {
-    let _ = reading;
-    false
+/// Whether the outdoor coil is being defrosted.
+fn is_defrosting(reading: &Reading) -> bool {
+    reading.operation == Some(Operation::Defrost)
 }
 
 /// Everything wrong.
