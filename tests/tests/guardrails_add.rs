@@ -106,7 +106,8 @@ fn only_a_blend_must_leave_its_cylinder_as_liquid() {
 #[test]
 fn the_pool_is_told_to_add_and_to_remove() {
     let told = |advice: Advice| pool().iter().filter(|row| Engine::finding(row, false).advice == advice).count();
-    assert!(told(Advice::AddInSteps) > 20 && told(Advice::Recover) > 20);
+    let (adds, recovers) = (told(Advice::AddInSteps), told(Advice::Recover));
+    assert!(adds > 20 && recovers > 20, "{adds} {recovers} of {}", pool().len());
 }
 
 #[test]

@@ -11,6 +11,8 @@ use crate::charge::protocol::{LOWEST_RETURN_F, capacity_is_not_held};
 use crate::quantity::KELVIN_PER_FAHRENHEIT;
 use crate::reading::{Field, MeteringPlace, Mode, Operation, RefrigerantCondition};
 
+/// Most that a thermometer's own error may stretch the range of the return air, °F: that of the protocol's instruments.
+const THERMOMETER_MOST_F: f64 = 1.5;
 /// Rounding allowance at an edge, °F.
 const EDGE_F: f64 = 1e-9;
 
@@ -59,7 +61,7 @@ impl Judge<'_> {
             None => {}
         }
         let limit = standard(reading, Field::ReturnDryBulb) * SQRT_3 / KELVIN_PER_FAHRENHEIT;
-        let probe = limit + EDGE_F;
+        let probe = limit.min(THERMOMETER_MOST_F) + EDGE_F;
         match reading.return_dry_bulb.map(|air| air.fahrenheit()) {
             // The limits are those of the air; a thermometer that reads a little beyond may stand in air that is within.
             Some(indoor) if !(LOWEST_RETURN_F - probe..=HIGHEST_RETURN_F + probe).contains(&indoor) => {

@@ -7,8 +7,8 @@ use super::feature::{FeatureName, Source};
 use super::finding::{Advice, Charge, ChargeStatus, NextCheck, Reason, Value, ValueBound};
 use super::judge::{Judge, Verdict, kelvin};
 use super::limits::{
-    CONDENSING_OVER_AMBIENT_ALONE_F, FAULT_MOST, HEALTHY_LEAST, LEFT_STANDARDS, LIKELY, OTHER_FAULT, SUPERHEAT_LEFT_K,
-    SUPERHEAT_NEAR_ZERO_F, SURE, TOP_UP_MOST, TOP_UP_WITHOUT_TARGET_MOST, WEIGHED_OVER_EXPECTED,
+    CONDENSING_OVER_AMBIENT_ALONE_F, FAULT_MOST, HEALTHY_LEAST, HIGHEST_RETURN_F, LEFT_STANDARDS, LIKELY, OTHER_FAULT,
+    SUPERHEAT_LEFT_K, SUPERHEAT_NEAR_ZERO_F, SURE, TOP_UP_MOST, TOP_UP_WITHOUT_TARGET_MOST, WEIGHED_OVER_EXPECTED,
 };
 use super::precondition::{PreconditionStatus, Preconditions};
 use super::weigh::Evidence;
@@ -113,6 +113,10 @@ impl Judge<'_> {
     /// air; and on a valve that holds its superheat, or where that pressure is not low, whether the outdoor coil gets its
     /// air, for without it a full unit may lose its subcooling too (measured on one unit: 9.7 to 0.6 °F).
     fn unseen(&self, evidence: &Evidence) -> Option<NextCheck> {
+        // Within the thermometer's error the air may still be too warm: judged, not acted on.
+        if self.reading.return_dry_bulb.is_some_and(|air| air.fahrenheit() > HIGHEST_RETURN_F + 1e-9) {
+            return Some(NextCheck::Settle);
+        }
         if self.computed.values.condensing_over_ambient.is_none() {
             let no_air = self.reading.outdoor_dry_bulb.is_none();
             return Some(if no_air { NextCheck::TakeMissing } else { NextCheck::MeasureLiquidSide });

@@ -8,7 +8,7 @@ use satline::reading::Field;
 use std::sync::OnceLock;
 
 /// Units of each fleet.
-const UNITS: u64 = 4;
+const UNITS: u64 = 8;
 
 /// Rows of a few units of two fleets, which differ in their models: every fault at each severity, and pairs.
 ///
