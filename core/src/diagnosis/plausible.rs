@@ -11,6 +11,7 @@ use super::values::Computed;
 use crate::charge::{Contradiction, contradiction};
 use crate::quantity::{Atmosphere, PASCALS_PER_PSI};
 use crate::reading::{Field, Reading};
+use crate::uncertain::root_of_squares;
 
 /// What is wrong with the pressures, if anything.
 pub(super) fn pressures(reading: &Reading) -> Option<Reason> {
@@ -38,22 +39,13 @@ pub(super) fn pressures(reading: &Reading) -> Option<Reason> {
         return Some(Reason::PressuresContradict);
     }
     if let (Some(liquid), Some(discharge)) = (liquid, discharge) {
-        let gauges = standard(reading, Field::LiquidPressure).hypot_of(standard(reading, Field::DischargePressure));
+        let gauges =
+            root_of_squares([Field::LiquidPressure, Field::DischargePressure].map(|one| standard(reading, one)));
         if discharge - liquid > VALVE_DROP_SHARE * liquid + CONTRADICTION_STANDARDS * gauges {
             return Some(Reason::ServiceValvePartClosed);
         }
     }
     suction.filter(|suction| *suction < air - PASCALS_PER_PSI).map(|_| Reason::SuctionBelowAtmosphere)
-}
-
-trait Hypotenuse {
-    fn hypot_of(self, other: Self) -> Self;
-}
-
-impl Hypotenuse for f64 {
-    fn hypot_of(self, other: Self) -> Self {
-        crate::uncertain::root_of_squares([self, other])
-    }
 }
 
 /// Whether the return wet bulb is one at all.
@@ -70,7 +62,7 @@ pub(super) fn wet_bulb(reading: &Reading) -> Option<Reason> {
 /// Whether the discharge line is colder than condensing.
 pub(super) fn discharge_line(reading: &Reading, computed: &Computed) -> Option<Reason> {
     let (line, bubble) = (reading.discharge_line_temperature?, computed.values.bubble_temperature?);
-    let probe = standard(reading, Field::DischargeLineTemperature).hypot_of(bubble.standard_uncertainty);
+    let probe = root_of_squares([standard(reading, Field::DischargeLineTemperature), bubble.standard_uncertainty]);
     let allowance = kelvin(DISCHARGE_DROP_HIGHEST_F) + CONTRADICTION_STANDARDS * probe;
     (line.kelvin() < bubble.value - allowance).then_some(Reason::DischargeLineContradicts)
 }

@@ -1,10 +1,9 @@
 //! A heating finding in plain words and as JSON.
 
 use super::words::{Units, difference, in_units, plain_name, sentence_case, temperature};
-use super::write::{WrittenValue, pretty};
+use super::write::{WrittenMissing, WrittenValue, pretty};
 use crate::diagnosis::{
-    HeatingCapacity, HeatingChartFinding, HeatingChartOutcome, HeatingFinding, HeatingMissing, HeatingNeed,
-    HeatingValues, Value,
+    HeatingCapacity, HeatingChartFinding, HeatingChartOutcome, HeatingFinding, HeatingNeed, HeatingValues, Value,
 };
 use crate::quantity::{PASCALS_PER_PSI, WATTS_PER_BTU_H, fahrenheit_from_kelvin};
 use crate::visit::target_grid::GridTarget;
@@ -212,7 +211,14 @@ impl Serialize for Written<'_> {
         let names = |found: Vec<&'static str>| found;
         map.serialize_entry("problems", &names(finding.problems.iter().map(|found| found.name()).collect()))?;
         map.serialize_entry("limits", &names(finding.limits.iter().map(|found| found.name()).collect()))?;
-        map.serialize_entry("missing", &WrittenMissing(&finding.missing))?;
+        map.serialize_entry(
+            "missing",
+            &finding
+                .missing
+                .iter()
+                .map(|one| WrittenMissing(one.field.name(), one.needed_for.name()))
+                .collect::<Vec<_>>(),
+        )?;
         map.serialize_entry("cautions", &names(finding.cautions.iter().map(|found| found.name()).collect()))?;
         map.end()
     }
@@ -241,22 +247,5 @@ impl Serialize for WrittenChart<'_> {
             map.serialize_entry("gap", gap.name())?;
         }
         map.end()
-    }
-}
-
-struct WrittenMissing<'a>(&'a HeatingMissing);
-
-impl Serialize for WrittenMissing<'_> {
-    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-        struct Field(&'static str, &'static str);
-        impl Serialize for Field {
-            fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-                let mut map = serializer.serialize_map(Some(2))?;
-                map.serialize_entry("field", self.0)?;
-                map.serialize_entry("needed_for", self.1)?;
-                map.end()
-            }
-        }
-        serializer.collect_seq(self.0.iter().map(|missing| Field(missing.field.name(), missing.needed_for.name())))
     }
 }

@@ -4,9 +4,7 @@ use crate::commission::{commissioned, rated_subcooling};
 use satline::quantity::{M3_S_PER_CFM, WATTS_PER_TON};
 use satline::refrigerant;
 use satline::rig::fleet::{Member, member};
-use satline::rig::{
-    Air, CondenserModel, Conditions, Device, Draws, Faults, RefrigerantMap, Steady, Structure, Unit, VoidFraction,
-};
+use satline::rig::{Air, Conditions, Device, Draws, Faults, RefrigerantMap, Steady, Structure, Unit, VoidFraction};
 use std::thread;
 
 /// How many channels a row has: those that a reading can have, and two that only a next check can.
@@ -207,14 +205,4 @@ pub fn rows(units: usize, conditions: usize, design: fn(u64) -> Member) -> Vec<R
         all.sort_by_key(|row| row.unit);
         all
     })
-}
-
-/// A structure unlike that on which signatures are learnt, for trying things out.
-#[must_use]
-pub fn structure_b(number: u64) -> Member {
-    let one = member(0x0b0b, number);
-    let structure = Structure { condenser: CondenserModel::Lumped, air_imbalance: 0.2, ..Structure::default() };
-    let fixed = matches!(one.device, Device::ShortTube | Device::FlashingOrifice);
-    let device = if fixed { Device::FlashingOrifice } else { Device::LinearValve };
-    Member { structure, void: VoidFraction::Smith, device, ..one }
 }

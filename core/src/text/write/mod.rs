@@ -3,8 +3,9 @@
 mod evidence;
 
 use super::read::LabelledReading;
-use crate::diagnosis::{Cautions, Finding, Missing, Value, ValueName, Values};
+use crate::diagnosis::{Cautions, Finding, Value, ValueName, Values};
 use alloc::string::String;
+use alloc::vec::Vec;
 use evidence::{WrittenAmount, WrittenCauses, WrittenFeatures, WrittenHypotheses, WrittenPreconditions};
 use serde::ser::{Serialize, SerializeMap, Serializer};
 
@@ -31,7 +32,7 @@ pub fn finding_to_json(finding: &Finding) -> String {
 #[must_use]
 pub fn findings_to_json<'a>(findings: impl IntoIterator<Item = (&'a LabelledReading, &'a Finding)>) -> String {
     let written = findings.into_iter().map(|(labelled, finding)| Written { labelled: Some(labelled), finding });
-    pretty(&written.collect::<alloc::vec::Vec<_>>())
+    pretty(&written.collect::<Vec<_>>())
 }
 
 pub(super) fn pretty(value: &impl Serialize) -> String {
@@ -67,7 +68,14 @@ impl Serialize for Written<'_> {
         map.serialize_entry("reason", finding.reason.name())?;
         map.serialize_entry("protocol", &WrittenProtocol(finding))?;
         map.serialize_entry("values", &WrittenValues(&finding.values))?;
-        map.serialize_entry("missing", &WrittenMissing(&finding.missing))?;
+        map.serialize_entry(
+            "missing",
+            &finding
+                .missing
+                .iter()
+                .map(|one| WrittenMissing(one.field.name(), one.needed_for.name()))
+                .collect::<Vec<_>>(),
+        )?;
         map.serialize_entry("next_check", finding.next_check.name())?;
         map.serialize_entry("advice", finding.advice.name())?;
         map.serialize_entry("cautions", &WrittenCautions(&finding.cautions))?;
@@ -135,20 +143,15 @@ impl Serialize for WrittenValue {
     }
 }
 
-struct WrittenMissing<'a>(&'a Missing);
+/// A field that was not given, and what it is needed for.
+pub(super) struct WrittenMissing(pub(super) &'static str, pub(super) &'static str);
 
-impl Serialize for WrittenMissing<'_> {
+impl Serialize for WrittenMissing {
     fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-        struct Field(&'static str, &'static str);
-        impl Serialize for Field {
-            fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-                let mut map = serializer.serialize_map(Some(2))?;
-                map.serialize_entry("field", self.0)?;
-                map.serialize_entry("needed_for", self.1)?;
-                map.end()
-            }
-        }
-        serializer.collect_seq(self.0.iter().map(|missing| Field(missing.field.name(), missing.needed_for.name())))
+        let mut map = serializer.serialize_map(Some(2))?;
+        map.serialize_entry("field", self.0)?;
+        map.serialize_entry("needed_for", self.1)?;
+        map.end()
     }
 }
 
